@@ -1,0 +1,1 @@
+"""Plans, leads and learns from developing your own black-and-white film."""

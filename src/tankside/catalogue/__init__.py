@@ -1,0 +1,1 @@
+"""Shipped rows, each with its source."""

@@ -1,0 +1,1 @@
+"""Patterns of agitation as movements of the hands."""

@@ -1,0 +1,1 @@
+"""Short codes on stickers and bottles, with a check character."""

@@ -1,0 +1,1 @@
+"""Rate, equivalent time, contrast and time."""

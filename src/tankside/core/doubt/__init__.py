@@ -1,0 +1,1 @@
+"""Distributions, intervals and where a doubt comes from."""

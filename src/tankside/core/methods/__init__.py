@@ -1,0 +1,1 @@
+"""Methods, combinations and what is known of them."""

@@ -1,0 +1,1 @@
+"""Fixing and washing."""

@@ -1,0 +1,1 @@
+"""Where the sciences meet: tankfuls, liquids, tempering, order, why."""

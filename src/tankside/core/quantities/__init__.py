@@ -1,0 +1,1 @@
+"""Amounts as a person writes and reads them, and the limits they must keep."""

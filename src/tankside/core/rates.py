@@ -1,0 +1,1 @@
+"""Factor of a rate per 10 K."""

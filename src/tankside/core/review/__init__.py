@@ -1,0 +1,1 @@
+"""What was planned beside what happened, and what it proposes."""

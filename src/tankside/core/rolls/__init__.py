@@ -1,0 +1,1 @@
+"""Exposed films waiting or done."""

@@ -1,0 +1,1 @@
+"""The live run: commands decide events, events fold to state."""

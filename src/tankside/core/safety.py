@@ -1,0 +1,1 @@
+"""Cautions by substance and strength."""

@@ -1,0 +1,1 @@
+"""Bottles, batches and the arithmetic of their ledger."""

@@ -1,0 +1,1 @@
+"""Notation, dilution and volumes of liquids."""

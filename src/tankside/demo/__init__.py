@@ -1,0 +1,1 @@
+"""An invented place with an invented season, laid out through the workflows."""

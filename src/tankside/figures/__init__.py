@@ -1,0 +1,1 @@
+"""Every plot, for screen, paper and notebooks."""

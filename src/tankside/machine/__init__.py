@@ -1,0 +1,1 @@
+"""The clock, dice, data folder: what only the machine knows."""

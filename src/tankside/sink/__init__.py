@@ -1,0 +1,1 @@
+"""The live shell: one writer per run, broadcast to every screen."""

@@ -1,0 +1,1 @@
+"""Every sentence, as a function of a value and the person's preferences."""
