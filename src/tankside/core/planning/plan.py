@@ -8,7 +8,9 @@ from uuid import UUID
 
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.baths import Agitation, BathKind, Destination, HandWork, Times
+from tankside.core.planning.assumptions import Assumption
 from tankside.core.planning.equipment import Place, Tank, Thermometer
+from tankside.core.planning.wish import FirstUse, Wish
 from tankside.core.solutions.kinds import SolutionKind
 
 
@@ -50,8 +52,7 @@ class Liquid:
 class PlannedBath:
     """One bath of one tankful; `id` is stable ('A.develop'), never a list position.
 
-    For a wash `times` are those of one fill. `aim_doubt_s` is the interval of the aim (seconds), None where
-    the time is a rule. `k_per_10k` and the contrast figures are what advice at the sink computes with.
+    For a wash `times` are those of one fill. What advice at the sink computes with stands in `Development`.
     """
 
     id: str
@@ -67,7 +68,12 @@ class PlannedBath:
 
 @dataclass(frozen=True, slots=True)
 class Development:
-    """What the sink needs to move the end: the time that counts at `ref_c`, and the kinetics with doubt."""
+    """What the sink needs to move the end: the time that counts at `ref_c`, and the kinetics with doubt.
+
+    `end_s` is when the plan would pour out, with its doubt, before anybody has read the tank; `start_c` is
+    what the tank is expected to read once its wall has taken its heat, `jug_c` what the jug must read (or
+    did) when it is poured, `tank_c` how warm the empty tank is.
+    """
 
     time_s: Estimate
     ref_c: float
@@ -81,6 +87,28 @@ class Development:
     contrast: float | None
     model: str
     source: str
+    end_s: Estimate | None = None
+    jug_c: float | None = None
+    tank_c: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """A precious roll that is not in the plan, because something would be used for the first time."""
+
+    roll: UUID
+    code: str
+    because: tuple[FirstUse, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Doubtful:
+    """Something to look at first, as a code with its numbers; `wording` says it."""
+
+    code: str
+    tankful: str | None = None
+    value: float | None = None
+    limit: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,7 +136,11 @@ class PlannedTankful:
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """A plan: `number` rises with each change, `assumed` says in words what nobody was asked."""
+    """A plan: `number` rises with each change, `assumed` is what nobody was asked.
+
+    `starts` is when the first developer is poured; `wish` is what the plan was worked out from, so that a
+    change is a changed wish worked out again; `released` are precious rolls taken against the advice.
+    """
 
     key: UUID
     number: int
@@ -118,8 +150,17 @@ class Plan:
     tankfuls: tuple[PlannedTankful, ...]
     liquids: tuple[Liquid, ...]
     hands: HandWork = HandWork()
-    assumed: tuple[str, ...] = ()
+    assumed: tuple[Assumption, ...] = ()
+    starts: datetime | None = None
+    held: tuple[Held, ...] = ()
+    released: tuple[UUID, ...] = ()
+    doubtful: tuple[Doubtful, ...] = ()
+    wish: Wish | None = None
 
     def liquid(self, key: str) -> Liquid:
         """The liquid called `key` in this plan."""
         return next(one for one in self.liquids if one.key == key)
+
+    def tankful(self, letter: str) -> PlannedTankful:
+        """The tankful lettered `letter` in this plan."""
+        return next(one for one in self.tankfuls if one.letter == letter)

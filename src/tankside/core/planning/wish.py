@@ -1,0 +1,81 @@
+"""What a person asks of one session, frozen: working it out again gives the same plan again."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Literal
+from uuid import UUID
+
+from tankside.core.methods.baths import HandWork
+from tankside.core.methods.combinations import Combination
+from tankside.core.planning.assumptions import Assumption
+from tankside.core.planning.equipment import Place, Tank, Thermometer
+from tankside.core.rolls.roll import Roll
+from tankside.core.solutions.kinds import SolutionKind
+from tankside.core.solutions.notation import Dilution
+
+FirstUse = Literal["batch", "combination", "thermometer"]
+
+
+@dataclass(frozen=True, slots=True)
+class WantedRoll:
+    """A roll and what it is to be developed by; `released` takes a precious one against the advice."""
+
+    roll: Roll
+    combination: Combination
+    released: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Supply:
+    """A reused or thrown-away bath: how it is diluted, and the bottle it stands in if there is one.
+
+    `volume_ml` is what the bottle holds (None: make what the tank takes); `rolls_used` of 135-36 or 120.
+    """
+
+    kind: SolutionKind
+    name: str
+    dilution: Dilution
+    volume_ml: float | None = None
+    bottle: str | None = None
+    rolls_used: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class BathTimes:
+    """Times of one's own for the baths after the developer, in seconds; None keeps the default method's."""
+
+    stop_s: float | None = None
+    fix_s: float | None = None
+    wash_fill_s: float | None = None
+    wash_fills: int | None = None
+    wetting_s: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """Everything that a plan is worked out from.
+
+    `reads_c` is what the mixed developer reads now (C, after the thermometer's offset), None while it is
+    still to be mixed. `first_uses` are what no roll has gone through yet. `starts` is aware.
+    """
+
+    rolls: tuple[WantedRoll, ...]
+    tanks: tuple[Tank, ...]
+    place: Place
+    thermometer: Thermometer
+    supplies: tuple[Supply, ...]
+    starts: datetime
+    reads_c: float | None = None
+    first_uses: tuple[FirstUse, ...] = ()
+    times: BathTimes = BathTimes()
+    hands: HandWork = HandWork()
+    assumed: tuple[Assumption, ...] = ()
+    own_time_s: float | None = None
+    developer_bottles: tuple[tuple[UUID, str], ...] = ()
+    """Bottles of developer already made at 'Get ready', by combination."""
+
+    def supply(self, kind: SolutionKind) -> Supply:
+        """The supply of one kind of bath."""
+        return next(one for one in self.supplies if one.kind == kind)
