@@ -119,7 +119,7 @@ def start_that_makes_it_right(
             "no-start-makes-it-right", ways_on=("another-time",),
             time_s=time_s, needed_s=needed_s, least_c=least_c, most_c=most_c,
         )  # fmt: skip
-    return float(brentq(short_by, least_c, most_c, xtol=1e-6))
+    return float(brentq(short_by, least_c, most_c))
 
 
 def _factors(law: RateLaw, temps_c: FloatArray) -> FloatArray:
