@@ -129,6 +129,17 @@ def time_correction(
     return Estimate(float(percent[1]), float(percent.min()), float(percent.max()), "%", c_inf.source)
 
 
+def offered_of(full_percent: float) -> float:
+    """The part of a full correction that is offered: half of it, at most 10 % of the time at a step.
+
+    Own model: docs/science/contrast-and-time; one roll's contrast is not known better. Doubt: a choice.
+
+    >>> offered_of(-8.0), offered_of(30.0)
+    (-4.0, 10.0)
+    """
+    return max(-10.0, min(10.0, full_percent / 2))
+
+
 def _within_reach(contrast: Values, c_inf: Values) -> None:
     """Refuse a contrast that no time can make."""
     if np.any(np.asarray(contrast) >= np.asarray(c_inf)) or np.any(np.asarray(contrast) <= 0):
