@@ -1,0 +1,41 @@
+"""All adapters of one database, joined to the desk that the workflows know."""
+
+from __future__ import annotations
+
+from tankside.store.answers import StoredAnswers
+from tankside.store.bottles import StoredBatches, StoredBottles
+from tankside.store.combinations import StoredCombinations
+from tankside.store.connection import Database
+from tankside.store.films import StoredFilms
+from tankside.store.kept import places, tanks, thermometers
+from tankside.store.ledger import StoredLedger
+from tankside.store.photographs import StoredPhotographs
+from tankside.store.plans import StoredPlans
+from tankside.store.preferences import StoredPreferences
+from tankside.store.proposals import StoredProposals
+from tankside.store.rolls import StoredRolls
+from tankside.workflows.ports import Desk
+
+PHOTOGRAPH_FOLDER = "photographs"
+
+
+def stored_desk(database: Database) -> Desk:
+    """The desk over `database`, photographs in a folder beside its file."""
+    return Desk(
+        kept_at=str(database.file.parent),
+        together=database.writing,
+        films=StoredFilms(database),
+        rolls=StoredRolls(database),
+        combinations=StoredCombinations(database),
+        plans=StoredPlans(database),
+        batches=StoredBatches(database),
+        bottles=StoredBottles(database),
+        ledger=StoredLedger(database),
+        answers=StoredAnswers(database),
+        tanks=tanks(database),
+        thermometers=thermometers(database),
+        places=places(database),
+        proposals=StoredProposals(database),
+        photographs=StoredPhotographs(database, database.file.parent / PHOTOGRAPH_FOLDER),
+        preferences=StoredPreferences(database),
+    )
