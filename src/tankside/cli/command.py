@@ -1,11 +1,56 @@
-"""The `tankside` command: nouns are loaded only when they are used."""
+"""The `tankside` command: nouns are loaded only when they are used, refusals end with exit code 2."""
 
 from __future__ import annotations
 
+from importlib import import_module
+from typing import Any
+
 import click
 
+from tankside import __version__
+from tankside.core.refusals import Refused
 
-@click.group()
-@click.version_option(package_name="tankside")
+# Each noun is a module of this folder that holds a command of its own name; the sentence is its help.
+NOUNS: dict[str, str] = {}
+REFUSED = 2
+
+
+class Nouns(click.Group):
+    """Knows every noun by its sentence and loads only the one that is asked for."""
+
+    def list_commands(self, ctx: click.Context) -> list[str]:
+        """Every noun, in the order above."""
+        del ctx
+        return list(NOUNS)
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
+        """The command of one noun, loaded now."""
+        del ctx
+        if cmd_name not in NOUNS:
+            return None
+        command: click.Command = getattr(import_module(f"tankside.cli.{cmd_name}"), cmd_name)
+        return command
+
+    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
+        """List the nouns without loading any."""
+        del ctx
+        if NOUNS:
+            with formatter.section("Commands"):
+                formatter.write_dl(list(NOUNS.items()))
+
+    def invoke(self, ctx: click.Context) -> Any:
+        """Run; a refusal is told in one sentence each and ends with exit code 2."""
+        try:
+            return super().invoke(ctx)
+        except Refused as no:
+            from tankside.wording.refusals import say  # noqa: PLC0415 - only when something is refused
+
+            for refusal in no.refusals:
+                click.echo(say(refusal), err=True)
+            ctx.exit(REFUSED)
+
+
+@click.group(cls=Nouns)
+@click.version_option(__version__, prog_name="tankside")
 def command() -> None:
     """Plan the evening, lead it at the sink, learn from every roll."""
