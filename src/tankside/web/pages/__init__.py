@@ -1,1 +1,25 @@
 """One file per page."""
+
+from tankside.web.pages import (
+    densities,
+    journal,
+    negatives,
+    plan,
+    rolls,
+    settings,
+    shelf,
+    sink,
+    start,
+)
+
+ROUTERS = (
+    start.router,
+    rolls.router,
+    shelf.router,
+    plan.router,
+    sink.router,
+    journal.router,
+    densities.router,
+    negatives.router,
+    settings.router,
+)

@@ -1,0 +1,37 @@
+"""The web face joined: guard, pages, styles, and the desk they stand on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from fastapi import FastAPI
+from starlette.exceptions import HTTPException
+from starlette.requests import Request
+from starlette.responses import Response
+
+from tankside.core.refusals import Refused
+from tankside.web.assets import FOLDER, Editions
+from tankside.web.errors import LastResort, Say, http_answer, refused_answer
+from tankside.web.guard import Guard
+from tankside.web.pages import ROUTERS
+from tankside.workflows.ports import Desk
+
+
+def make_app(desk: Desk, *, say: Say, hosts: Iterable[str] = ()) -> FastAPI:
+    """The app over `desk`; `say` words a refusal, `hosts` are names it answers to beside the loopback ones."""
+    app = FastAPI(title="Tankside", docs_url=None, redoc_url=None, openapi_url=None)
+    app.state.desk = desk
+    app.state.say = say
+
+    def answer_refused(request: Request, error: Exception) -> Response:
+        assert isinstance(error, Refused)
+        return refused_answer(request, error, say)
+
+    app.add_exception_handler(Refused, answer_refused)
+    app.add_exception_handler(HTTPException, http_answer)
+    app.add_middleware(LastResort)
+    app.add_middleware(Guard, hosts=tuple(hosts))
+    for router in ROUTERS:
+        app.include_router(router)
+    app.mount("/static", Editions(directory=FOLDER), name="static")
+    return app

@@ -1,0 +1,76 @@
+"""Templates, and what every page is given: its place among the contents, its theme, where its styles lie."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from starlette.requests import Request
+from starlette.responses import HTMLResponse
+
+from tankside.web.assets import static_url
+from tankside.web.device import theme_of
+
+FOLDER = Path(__file__).parent / "templates"
+SHEETS = (
+    "tokens",
+    "type",
+    "page",
+    "contents",
+    "scale",
+    "vessel",
+    "bottle",
+    "controls",
+    "forms",
+    "plates",
+    "tables",
+    "start",
+    "print",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """One of the seven pages on the scale of contents: its name, where it is, what one finds there."""
+
+    name: str
+    path: str
+    holds: str
+
+
+CONTENTS = (
+    Place("Rolls", "/rolls", "exposed rolls, waiting and done"),
+    Place("Shelf", "/shelf", "bottles, tanks, measures, thermometers"),
+    Place("Plan", "/plan", "one evening worked out"),
+    Place("Sink", "/sink", "the run, one act at a time"),
+    Place("Journal", "/journal", "what was planned and what happened"),
+    Place("Densities", "/densities", "step strips and curves"),
+    Place("Negatives", "/negatives", "evenness and faults of scans"),
+)
+
+
+def _environment() -> Environment:
+    """Strict templates: a name that nobody gave is an error, never an empty space."""
+    environment = Environment(
+        loader=FileSystemLoader(FOLDER),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
+    environment.globals.update(static_url=static_url, contents=CONTENTS, sheets=SHEETS)
+    return environment
+
+
+ENVIRONMENT = _environment()
+
+
+def page(request: Request, template: str, *, status: int = 200, **values: Any) -> HTMLResponse:
+    """The page `template` filled with `values`; `here` names the open one of the seven, if it is one."""
+    given = {"here": None, "form": None, "refusals": (), **values}
+    text = ENVIRONMENT.get_template(template).render(
+        request=request, theme=theme_of(request), address=request.url.path, **given
+    )
+    return HTMLResponse(text, status_code=status)
