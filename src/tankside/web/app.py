@@ -18,7 +18,7 @@ from tankside.workflows.ports import Desk
 
 
 def make_app(desk: Desk, *, say: Say, hosts: Iterable[str] = ()) -> FastAPI:
-    """The app over `desk`; `say` words a refusal, `hosts` are names it answers to beside the loopback ones."""
+    """The app over `desk`; `say` words a refusal, `hosts` are answered beside the loopback names."""
     app = FastAPI(title="Tankside", docs_url=None, redoc_url=None, openapi_url=None)
     app.state.desk = desk
     app.state.say = say

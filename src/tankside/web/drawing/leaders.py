@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +32,7 @@ def spread(
     `wishes` stand in the order of their marks, and so do the answers. Where all together are too tall, or
     one would be shifted more than `farthest_px`, the lowest rank is dropped, the later one first.
     """
-    if any(after.at_px < before.at_px for before, after in zip(wishes, wishes[1:], strict=False)):
+    if any(after.at_px < before.at_px for before, after in pairwise(wishes)):
         raise ValueError("words are placed in the order of their marks")
     kept = list(range(len(wishes)))
     while kept:

@@ -12,7 +12,7 @@ BEAD_PX = 10.0
 
 @dataclass(frozen=True, slots=True)
 class Ring:
-    """A line across the stripe; `circled` where there is room for its open ring, `other` for another tankful."""
+    """A line across the stripe; `circled` where its open ring has room, `other` for another tankful."""
 
     at_px: float
     circled: bool

@@ -57,7 +57,7 @@ def liquid(*, left: float, right: float, y: float, bottom: float, climb_px: floa
 
 @dataclass(frozen=True, slots=True)
 class Stripe:
-    """The reading stripe: thin and solid above, broad and hatched below, two points meeting at the surface."""
+    """The reading stripe: thin above, broad and hatched below, two points meeting at the surface."""
 
     thin: str
     broad: str

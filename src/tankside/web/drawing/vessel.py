@@ -21,12 +21,12 @@ def glass(*, left: float, right: float, lip: float, foot: float, flare_px: float
     """Two walls that open into a lip, as one path; the foot is drawn apart.
 
     >>> glass(left=0, right=40, lip=0, foot=100)
-    'M-5 0Q0 1 0 8V100M45 0Q40 1 40 8V100'
+    'M-5 0Q0 2 0 10V100M45 0Q40 2 40 10V100'
     """
-    bend = lip + 8
+    bend = lip + 10
     return (
-        f"M{left - flare_px:g} {lip:g}Q{left:g} {lip + 1:g} {left:g} {bend:g}V{foot:g}"
-        f"M{right + flare_px:g} {lip:g}Q{right:g} {lip + 1:g} {right:g} {bend:g}V{foot:g}"
+        f"M{left - flare_px:g} {lip:g}Q{left:g} {lip + 2:g} {left:g} {bend:g}V{foot:g}"
+        f"M{right + flare_px:g} {lip:g}Q{right:g} {lip + 2:g} {right:g} {bend:g}V{foot:g}"
     )
 
 
@@ -117,7 +117,7 @@ def _minutes(layer: Layer, minute_px: float | None) -> list[tuple[float, float]]
 
 @dataclass(frozen=True, slots=True)
 class Cylinder:
-    """A measuring cylinder: walls with lip, foot, scale inside the left wall, level and body of the liquid."""
+    """A measuring cylinder: walls with lip, foot, scale inside the left wall, level and liquid."""
 
     inside: Box
     walls: str

@@ -1,0 +1,30 @@
+"""The app over a plain desk, asked as one of its own pages would ask."""
+
+from __future__ import annotations
+
+import pytest
+from fastapi import FastAPI
+from fastapi.testclient import TestClient
+
+from tankside.web.app import make_app
+from tankside.workflows.ports import Desk
+
+ADDRESS = "http://localhost:8420"
+
+
+@pytest.fixture
+def app() -> FastAPI:
+    """The web face over a desk that keeps its data nowhere."""
+    return make_app(Desk(kept_at="/home/you/tankside"), say=lambda refusal: f"No: {refusal.code}.")
+
+
+@pytest.fixture
+def client(app: FastAPI) -> TestClient:
+    """A browser on the same machine, on Tankside's own pages."""
+    return TestClient(app, base_url=ADDRESS, headers={"origin": ADDRESS, "sec-fetch-site": "same-origin"})
+
+
+@pytest.fixture
+def stranger(app: FastAPI) -> TestClient:
+    """Whoever asks without saying from where; a test gives the headers it means."""
+    return TestClient(app, base_url=ADDRESS)
