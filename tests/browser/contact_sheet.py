@@ -1,6 +1,6 @@
 """Photograph every page in every theme at every size into one folder, for a person to look at.
 
-    cd tests && PYTHONPATH=../src python -m browser.contact_sheet FOLDER [PATH ...]
+    PYTHONPATH=src:tests python -m browser.contact_sheet FOLDER [PATH ...]
 
 Writes one picture for each page, theme and size, and `index.html` that lays them side by side.
 """

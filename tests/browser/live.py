@@ -8,8 +8,10 @@ import socket
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import replace
 
 import uvicorn
+from fakes import memory_desk
 
 from tankside.web.app import make_app
 from tankside.workflows.ports import Desk
@@ -22,7 +24,9 @@ SIZES = {"small": (320, 640), "phone": (390, 844), "laptop": (1280, 800)}
 @contextmanager
 def serving(desk: Desk | None = None) -> Iterator[str]:
     """The address of an app over `desk`, up while the block runs."""
-    app = make_app(desk or Desk("/home/you/tankside"), say=lambda refusal: refusal.code)
+    app = make_app(
+        desk or replace(memory_desk(), kept_at="/home/you/tankside"), say=lambda refusal: refusal.code
+    )
     ears = socket.socket()
     ears.bind(("127.0.0.1", 0))
     ears.listen(64)

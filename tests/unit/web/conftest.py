@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
+from fakes import memory_desk
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
 from tankside.web.app import make_app
-from tankside.workflows.ports import Desk
 
 ADDRESS = "http://localhost:8420"
 
@@ -15,7 +17,8 @@ ADDRESS = "http://localhost:8420"
 @pytest.fixture
 def app() -> FastAPI:
     """The web face over a desk that keeps its data nowhere."""
-    return make_app(Desk(kept_at="/home/you/tankside"), say=lambda refusal: f"No: {refusal.code}.")
+    desk = replace(memory_desk(), kept_at="/home/you/tankside")
+    return make_app(desk, say=lambda refusal: f"No: {refusal.code}.")
 
 
 @pytest.fixture

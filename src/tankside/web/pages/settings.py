@@ -1,4 +1,4 @@
-"""Settings of this device: its theme and its units."""
+"""Settings: the theme of this device, the units of the household."""
 
 from __future__ import annotations
 
@@ -6,17 +6,16 @@ from fastapi import APIRouter
 from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 
+from tankside.web.desk import AtDesk
 from tankside.web.device import (
     THEME_COOKIE,
-    UNITS_COOKIE,
     keep,
     read_theme,
-    read_units,
     theme_of,
-    units_of,
 )
 from tankside.web.forms import Form, TypedForm
 from tankside.web.templating import page
+from tankside.web.units import choose_units, chosen_units, read_units
 
 router = APIRouter()
 
@@ -26,9 +25,9 @@ VOLUMES = (("ml", "Millilitres"), ("fl-oz", "Fluid ounces (US)"))
 
 
 @router.get("/settings")
-def show(request: Request) -> Response:
-    """Theme and units as they stand on this device."""
-    units = units_of(request)
+def show(request: Request, desk: AtDesk) -> Response:
+    """The theme of this device and the units of the household."""
+    units = chosen_units(desk.preferences)
     form = Form.filled(
         theme=theme_of(request) or "device", temperature=units.temperature, volume=units.volume
     )
@@ -51,8 +50,8 @@ def choose_theme(form: TypedForm) -> Response:
 
 
 @router.post("/settings/units")
-def choose_units(form: TypedForm) -> Response:
-    """Keep the units on this device."""
-    answer = RedirectResponse("/settings", status_code=303)
-    keep(answer, UNITS_COOKIE, read_units(form.text("temperature"), form.text("volume")).kept)
-    return answer
+def keep_units(form: TypedForm, desk: AtDesk) -> Response:
+    """Keep the units of the household, both or neither."""
+    with desk.together():
+        choose_units(desk.preferences, read_units(form.text("temperature"), form.text("volume")))
+    return RedirectResponse("/settings", status_code=303)

@@ -9,11 +9,11 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from tankside.web.desk import AtDesk
-from tankside.web.device import units_of
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.leaders import Words, elbow, spread
 from tankside.web.drawing.vessel import empty_vessel
 from tankside.web.templating import page
+from tankside.web.units import chosen_units
 
 router = APIRouter()
 
@@ -69,7 +69,7 @@ def first_start(request: Request, desk: AtDesk) -> Response:
         request,
         "pages/start.html",
         kept_at=desk.kept_at,
-        units_words=units_of(request).words,
+        units_words=chosen_units(desk.preferences).words,
         vessel=VESSEL,
         leaders=LEADERS,
     )
