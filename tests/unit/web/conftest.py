@@ -17,7 +17,7 @@ ADDRESS = "http://localhost:8420"
 @pytest.fixture
 def app() -> FastAPI:
     """The web face over a desk that keeps its data nowhere."""
-    desk = replace(memory_desk(), kept_at="/home/you/tankside")
+    desk = replace(memory_desk(), kept_at="~/tankside")
     return make_app(desk, say=lambda refusal: f"No: {refusal.code}.")
 
 

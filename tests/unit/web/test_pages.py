@@ -45,5 +45,5 @@ def test_the_first_start_says_where_it_keeps_things(client: TestClient) -> None:
     """The folder in words, and that nothing is sent anywhere."""
     text = client.get("/").text
 
-    assert "/home/you/tankside" in text
+    assert "~/tankside" in text
     assert "Nothing is sent anywhere" in text
