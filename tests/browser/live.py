@@ -24,9 +24,7 @@ SIZES = {"small": (320, 640), "phone": (390, 844), "laptop": (1280, 800)}
 @contextmanager
 def serving(desk: Desk | None = None) -> Iterator[str]:
     """The address of an app over `desk`, up while the block runs."""
-    app = make_app(
-        desk or replace(memory_desk(), kept_at="~/tankside"), say=lambda refusal: refusal.code
-    )
+    app = make_app(desk or replace(memory_desk(), kept_at="~/tankside"), say=lambda refusal: refusal.code)
     ears = socket.socket()
     ears.bind(("127.0.0.1", 0))
     ears.listen(64)
