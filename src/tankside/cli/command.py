@@ -43,7 +43,7 @@ class Nouns(click.Group):
         try:
             return super().invoke(ctx)
         except Refused as no:
-            from tankside.wording.refusals import say  # noqa: PLC0415 - only when something is refused
+            from tankside.wording.refusals import say
 
             for refusal in no.refusals:
                 click.echo(say(refusal), err=True)

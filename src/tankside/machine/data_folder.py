@@ -27,11 +27,6 @@ class DataFolder:
         """The invented evening and season; never mixed with the person's own."""
         return self.path / "demo.db"
 
-    @property
-    def photographs(self) -> Path:
-        """Pictures taken with a phone, each named by its hash."""
-        return self.path / "photographs"
-
     @contextmanager
     def served_at(self, address: str) -> Iterator[None]:
         """Hold the folder for one server at `address`; a second is refused and told where the first is."""
