@@ -1,0 +1,170 @@
+"""Notes about baths, hands and film: recorded, never refused save where they cannot be read."""
+
+from __future__ import annotations
+
+from tankside.core.planning.plan import Liquid
+from tankside.core.refusals import refuse
+from tankside.core.run.charges import liquid_of
+from tankside.core.run.commands import (
+    ChangeWater,
+    DrainBath,
+    HangFilm,
+    LoadTank,
+    MarkRoll,
+    NoteAgitation,
+    PourBath,
+    PrepareLiquid,
+    WriteNote,
+)
+from tankside.core.run.decide.drafts import Draft, tankful_of, with_bath
+from tankside.core.run.events import (
+    AgitationNoted,
+    BathDiscarded,
+    BathDrained,
+    BathPoured,
+    BathReturned,
+    BottleConfirmed,
+    FilmHung,
+    LiquidPrepared,
+    NoteWritten,
+    RollMarked,
+    TankLoaded,
+    WaterChanged,
+)
+from tankside.core.run.standing import bottle_for, really
+from tankside.core.run.state import Pass, Run, TankfulState
+from tankside.core.run.times import least_end_s
+
+
+def pour(run: Run, asked: PourBath) -> list[Draft]:
+    """'K7M4-T, pouring': poured, and confirmed if it was not at measuring."""
+    one = with_bath(run, asked.bath)
+    some_volume(asked.ml, "ml")
+    bottle = asked.bottle or bottle_for(run.state, one, asked.bath)
+    drafts = [Draft(BathPoured(asked.bath, bottle, asked.ml, asked.took_s), one.letter)]
+    known = any(was.bath == asked.bath and was.bottle == bottle for was in one.confirmed)
+    if bottle is not None and not known:
+        drafts.append(Draft(BottleConfirmed(asked.bath, bottle), one.letter))
+    return drafts
+
+
+def drain(run: Run, asked: DrainBath, at_us: int) -> list[Draft]:
+    """'Draining', with where it goes; before the least time it must have been held."""
+    one = with_bath(run, asked.bath)
+    some_volume(asked.ml, "ml")
+    held_long_enough(one, asked, at_us)
+    where = asked.to or _by_method(run, one, asked.bath)
+    fate = BathDiscarded(asked.bath, asked.ml)
+    drafts = [Draft(BathDrained(asked.bath), one.letter)]
+    if where != "drain":
+        drafts.append(Draft(BathReturned(asked.bath, where, asked.ml), one.letter))
+    elif one.bath(asked.bath).liquid is not None:
+        drafts.append(Draft(fate, one.letter))
+    return drafts
+
+
+def held_long_enough(one: TankfulState, asked: DrainBath, at_us: int) -> None:
+    """Refuse to end a bath before its least time by a touch that was not held."""
+    there = _there_at(one, asked.bath, at_us)
+    if there is None or asked.held:
+        return
+    least_s, had_s = least_end_s(one, there), (at_us - there.poured.at_us) / 1e6
+    if had_s < least_s:
+        raise refuse("hold-to-drain", bath=asked.bath, had_s=had_s, least_s=least_s, ways_on=("hold",))
+
+
+def change_water(run: Run, asked: ChangeWater, at_us: int) -> list[Draft]:
+    """'Water changed': the next fill, or the one it names."""
+    one = with_bath(run, asked.bath)
+    readable_liquid(asked.temp_c, "temp_c")
+    there = _there_at(one, asked.bath, at_us)
+    before = [fill.n for fill in there.fills if fill.mark.at_us <= at_us] if there else []
+    n = asked.n if asked.n is not None else (1 + max(before, default=1) if there else 1)
+    if n < 1:
+        raise refuse("no-such-fill", n=n, at="n")
+    return [Draft(WaterChanged(asked.bath, n, asked.temp_c), one.letter)]
+
+
+def agitation(run: Run, asked: NoteAgitation, at_us: int) -> list[Draft]:
+    """'I missed one': the cycle it names, or the last that was due."""
+    one = with_bath(run, asked.bath)
+    planned = one.bath(asked.bath).agitation
+    there = _there_at(one, asked.bath, at_us)
+    cycle = asked.cycle
+    if cycle is None:
+        had_s = (at_us - there.poured.at_us) / 1e6 if there else 0.0
+        cycle = int(had_s // planned.every_s) if planned else 0
+    return [Draft(AgitationNoted(asked.bath, max(cycle, 0), asked.done), one.letter)]
+
+
+def prepare(asked: PrepareLiquid) -> list[Draft]:
+    """A liquid stands ready."""
+    some_volume(asked.ml, "ml")
+    readable_liquid(asked.temp_c, "temp_c")
+    if not 0 <= asked.drawn_ml < float("inf"):
+        raise refuse("no-volume", at="drawn_ml", volume_ml=asked.drawn_ml)
+    body = LiquidPrepared(
+        asked.liquid,
+        asked.ml,
+        asked.bottle,
+        asked.drawn_from,
+        asked.drawn_ml,
+        asked.parts,
+        asked.temp_c,
+        asked.measure,
+    )
+    return [Draft(body)]
+
+
+def load(run: Run, asked: LoadTank) -> list[Draft]:
+    """Rolls are in the tank, all of the tankful's unless named."""
+    one = tankful_of(run, asked.tankful)
+    rolls = asked.rolls or tuple(roll.code for roll in one.plan.rolls)
+    return [Draft(TankLoaded(one.plan.tank.name, rolls, asked.jammed), one.letter)]
+
+
+def hang(run: Run, asked: HangFilm) -> list[Draft]:
+    """'Hung': one event a roll."""
+    one = tankful_of(run, asked.tankful)
+    rolls = asked.rolls or tuple(roll.code for roll in one.plan.rolls)
+    return [Draft(FilmHung(roll, asked.place), one.letter) for roll in rolls]
+
+
+def words(run: Run, asked: WriteNote | MarkRoll) -> list[Draft]:
+    """Free words, or what was seen on one roll."""
+    if isinstance(asked, MarkRoll):
+        return [Draft(RollMarked(asked.roll, asked.mark))]
+    if asked.tankful is not None:
+        tankful_of(run, asked.tankful)
+    return [Draft(NoteWritten(asked.text), asked.tankful)]
+
+
+def some_volume(ml: float | None, at: str) -> None:
+    """Refuse a volume of nothing."""
+    if ml is not None and not 0 < ml < float("inf"):
+        raise refuse("no-volume", at=at, volume_ml=ml)
+
+
+def readable_liquid(temp_c: float | None, at: str) -> None:
+    """Refuse a liquid that would be ice or steam."""
+    if temp_c is not None and not 0 <= temp_c <= 100:
+        raise refuse("not-a-liquid", at=at, temp_c=temp_c)
+
+
+def _by_method(run: Run, one: TankfulState, bath: str) -> str:
+    """Where the method sends a bath: back where it was poured from, or down the drain.
+
+    A bottle taken by mistake gets its liquid back by what that liquid is, not by what it was taken for.
+    """
+    there = next((was for was in reversed(one.passes) if was.bath == bath), None)
+    was_really = really(run.state, one, there) if there else bath
+    liquid: Liquid | None = liquid_of(run.state, one, was_really)
+    if one.bath(was_really).destination == "drain" or liquid is None or not liquid.reusable:
+        return "drain"
+    home = (there.bottle if there else None) or bottle_for(run.state, one, was_really)
+    return home or "drain"
+
+
+def _there_at(one: TankfulState, bath: str, at_us: int) -> Pass | None:
+    """The pass of a bath that was in the tank at that time."""
+    return next((was for was in reversed(one.passes) if was.bath == bath and was.poured.at_us <= at_us), None)
