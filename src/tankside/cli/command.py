@@ -11,7 +11,9 @@ from tankside import __version__
 from tankside.core.refusals import Refused
 
 # Each noun is a module of this folder that holds a command of its own name; the sentence is its help.
-NOUNS: dict[str, str] = {}
+NOUNS = {
+    "start": "Open Tankside in the browser.",
+}
 REFUSED = 2
 
 
@@ -34,9 +36,8 @@ class Nouns(click.Group):
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """List the nouns without loading any."""
         del ctx
-        if NOUNS:
-            with formatter.section("Commands"):
-                formatter.write_dl(list(NOUNS.items()))
+        with formatter.section("Commands"):
+            formatter.write_dl(list(NOUNS.items()))
 
     def invoke(self, ctx: click.Context) -> Any:
         """Run; a refusal is told in one sentence each and ends with exit code 2."""
