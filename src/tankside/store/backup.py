@@ -39,7 +39,7 @@ def back_up(database: Path, photographs: Path, to: Path, made: datetime) -> Back
     The copy is taken by `VACUUM INTO` while the program may go on writing, and checked before it is packed.
     """
     if to.exists():
-        raise refuse("backup-exists", ways_on=("choose-another-file",), file=str(to))
+        raise refuse("backup-exists", ways_on=("another-name",), file=str(to))
     if not database.exists():
         raise refuse("nothing-to-back-up", file=str(database))
     look_at_header(database)
@@ -65,7 +65,7 @@ def room_beside(file: Path) -> Iterator[Path]:
     except OSError as error:
         reason = error.strerror or str(error)
         raise refuse(
-            "backup-not-written", ways_on=("choose-another-file",), file=str(file), reason=reason
+            "backup-not-written", ways_on=("another-name",), file=str(file), reason=reason
         ) from error
 
 

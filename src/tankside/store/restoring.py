@@ -33,7 +33,7 @@ def restore(backup: Path, database: Path, photographs: Path, now: datetime, *, a
     Everything is unpacked and checked before anything is moved. Photographs are added, never replaced.
     """
     if not backup.is_file():
-        raise refuse("no-such-backup", ways_on=("choose-another-file",), file=str(backup))
+        raise refuse("no-such-backup", ways_on=("another-backup",), file=str(backup))
     if database.exists() and not aside:
         raise refuse("restore-would-overwrite", ways_on=("move-aside",), file=str(database))
     with room_beside(database) as room:
@@ -67,7 +67,7 @@ def _unpack(backup: Path, room: Path) -> dict[str, Any]:
     except Refused:
         raise
     except (zipfile.BadZipFile, KeyError, ValueError, TypeError, EOFError) as error:
-        raise refuse("backup-damaged", ways_on=("choose-another-file",), file=str(backup)) from error
+        raise refuse("backup-damaged", ways_on=("another-backup",), file=str(backup)) from error
     return listing
 
 
