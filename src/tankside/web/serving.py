@@ -12,9 +12,17 @@ GRACE_S = 1
 
 
 def server_of(app: FastAPI) -> uvicorn.Server:
-    """A server for `app` that neither logs each request nor tells its name."""
+    """A server for `app` that neither logs each request nor tells its name.
+
+    Headers of a proxy are not believed: any program on this machine could send them.
+    """
     settings = uvicorn.Config(
-        app, log_level="warning", access_log=False, server_header=False, timeout_graceful_shutdown=GRACE_S
+        app,
+        log_level="warning",
+        access_log=False,
+        proxy_headers=False,
+        server_header=False,
+        timeout_graceful_shutdown=GRACE_S,
     )
     return uvicorn.Server(settings)
 
