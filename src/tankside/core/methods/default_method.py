@@ -11,7 +11,9 @@ from tankside.core.methods.baths import Agitation, HandWork, Method, Step, Times
 Origin = Literal["common practice", "ours", "published range, safe side"]
 
 BY_HAND = Agitation("inversion", first_s=30.0, then_s=10.0, every_s=60.0, soft_s=10.0)
-STOP_BY_HAND = Agitation("inversion", first_s=10.0, then_s=10.0, every_s=60.0, soft_s=10.0)
+IN_FIXER = Agitation("inversion", first_s=30.0, then_s=10.0, every_s=60.0, soft_s=20.0)
+"""Fixing runs to completion, so an inversion there may slip further than one in the developer."""
+
 HANDS = HandWork(pour_s=15.0, drain_s=15.0, measure_s=30.0, between_tankfuls_s=10.0)
 
 STOP = Times(30.0, 60.0, 120.0)
@@ -24,7 +26,8 @@ WETTING = Times(30.0, 60.0, 120.0)
 DRAIN_EARLY_S = 5.0
 DRAIN_LATE_S = 10.0
 HANG_S_PER_ROLL = 90.0
-DRY_REELS_S = 120.0
+DRY_REELS_S = 300.0
+LOAD_S_PER_ROLL = 120.0
 
 ORIGINS: Mapping[str, Origin] = MappingProxyType(
     {
@@ -39,6 +42,7 @@ ORIGINS: Mapping[str, Origin] = MappingProxyType(
         "drain window": "ours",
         "hang": "ours",
         "dry reels": "ours",
+        "load": "ours",
     }
 )
 """Where each number comes from; the developing time itself comes from the combination's rows."""
@@ -62,8 +66,8 @@ def default_method(*, time_s: float, fix_longer: bool) -> Method:
         "by hand, one-shot developer",
         (
             Step("develop", "developer", exact, "drain", BY_HAND),
-            Step("stop", "stop bath", STOP, "back", STOP_BY_HAND),
-            Step("fix", "fixer", fix, "back", BY_HAND),
+            Step("stop", "stop bath", STOP, "back", BY_HAND),
+            Step("fix", "fixer", fix, "back", IN_FIXER),
             Step("wash", "water", WASH_FILL, "drain", None, fills=WASH_FILLS),
             Step("wetting", "wetting agent", WETTING, "drain", None),
         ),
