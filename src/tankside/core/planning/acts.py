@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Literal
 
 from tankside.core.methods.baths import BathKind, HandWork
@@ -14,6 +15,9 @@ ActKind = Literal["mix", "pour", "invert", "measure", "drain", "hang", "dry reel
 
 MEASURE_AHEAD_S = 1200.0
 """A bath is measured out at most this long before it is poured, if need be before the first pour."""
+
+LONG_BATH_S = 120.0
+"""From here on a bath leaves time to measure out the next one."""
 
 MIX_S, MIX_AHEAD_S = 180.0, 600.0
 """Mixing and tempering the developer of a later tankful, and how early it may be done."""
@@ -106,7 +110,7 @@ def reload_s(tankful: PlannedTankful) -> float:
 
 
 def _fixed(
-    letter: str, bath: BathKind | None, kind: ActKind, start_s: float, for_s: float, fill: int = 0
+    letter: str, bath: BathKind | None, kind: ActKind, start_s: float, for_s: float, *, fill: int = 0
 ) -> Act:
     """An act that may not slip."""
     return Act(letter, bath, kind, start_s, for_s, start_s, start_s, fill)
@@ -116,7 +120,7 @@ def _in_filling(letter: str, one: Filling, hands: HandWork, at_s: float) -> Iter
     """Pouring, inverting and draining of one filling; beyond a bath's least time nothing need be inverted."""
     kind, start_s, end_s = one.bath.kind, at_s + one.start_s, at_s + one.end_s
     fill = one.fill if one.bath.fills > 1 else 0
-    yield _fixed(letter, kind, "pour", start_s, hands.pour_s, fill)
+    yield _fixed(letter, kind, "pour", start_s, hands.pour_s, fill=fill)
     pattern = one.bath.agitation
     if pattern is not None and pattern.movement == "inversion":
         yield _fixed(letter, kind, "invert", start_s + hands.pour_s, max(0.0, pattern.first_s - hands.pour_s))
@@ -125,17 +129,21 @@ def _in_filling(letter: str, one: Filling, hands: HandWork, at_s: float) -> Iter
             latest_s = min(due_s + pattern.soft_s, end_s - pattern.then_s)
             yield Act(letter, kind, "invert", due_s, pattern.then_s, due_s - pattern.soft_s, latest_s)
             due_s += pattern.every_s
-    yield _fixed(letter, kind, "drain", end_s, hands.drain_s, fill)
+    yield _fixed(letter, kind, "drain", end_s, hands.drain_s, fill=fill)
 
 
 def _measures(letter: str, filled: tuple[Filling, ...], hands: HandWork, at_s: float) -> Iterator[Act]:
-    """Measuring out each later bath that comes from a bottle, while an earlier one is in the tank."""
-    for one in filled[1:]:
+    """Measuring out each later bath from a bottle, best near the end of the last long bath before."""
+    long_end_s = 0.0
+    for earlier, one in pairwise(filled):
+        if earlier.end_s - earlier.start_s >= LONG_BATH_S:
+            long_end_s = earlier.end_s
         if one.bath.liquid is None or one.bath.kind == "develop":
             continue
         latest_s = at_s + one.start_s - hands.drain_s - hands.measure_s
-        earliest_s = at_s + one.start_s - MEASURE_AHEAD_S
-        yield Act(letter, one.bath.kind, "measure", latest_s, hands.measure_s, earliest_s, latest_s)
+        best_s = at_s + long_end_s - hands.measure_s - hands.drain_s
+        kind = one.bath.kind
+        yield Act(letter, kind, "measure", best_s, hands.measure_s, best_s - MEASURE_AHEAD_S, latest_s)
 
 
 def _mix(letter: str, at_s: float, hands: HandWork) -> Act:

@@ -44,8 +44,8 @@ class InOrder:
 def in_order(first: PlannedTankful, coming: Sequence[Coming], hands: HandWork) -> InOrder:
     """Put the tankfuls in order: each at the earliest 15 s step after the pour before, checked apart.
 
-    A stop, fix or soak may be stretched within its most. Only what `check.faults` finds nothing wrong with is taken.
-    Own model: docs/science/two-tanks. Doubt: the earliest that was found, not shown to be the earliest there is.
+    A stop, fix or soak may be stretched within its most; only what `check.faults` passes is taken.
+    Own model: docs/science/two-tanks. Doubt: the earliest found, not shown to be the earliest there is.
     """
     found = _Found((first,), frozenset(), frozenset())
     for one in coming:
@@ -124,19 +124,19 @@ def _with_mix(found: _Found, one: Coming, at_s: float) -> tuple[PlannedTankful, 
 
 
 def _earlier(tankfuls: tuple[PlannedTankful, ...], at_s: float) -> Iterator[tuple[PlannedTankful, ...]]:
-    """The tankfuls so far, then with stop and fix of the last one stretched, least first, while it is in them."""
+    """The tankfuls so far, then with stop and fix of the last one stretched, least first."""
     last = tankfuls[-1]
     yield tankfuls
     if at_s > last.starts_s + sum(bath.times.aim_s for bath in last.baths if bath.kind != "wash"):
         return
     choices = [_stretches(bath) for bath in last.baths]
-    for chosen in sorted(product(*choices), key=lambda aims_s: sum(aims_s))[1:]:
+    for chosen in sorted(product(*choices), key=sum)[1:]:
         baths = tuple(with_aim(bath, aim_s) for bath, aim_s in zip(last.baths, chosen, strict=True))
         yield (*tankfuls[:-1], replace(last, baths=baths))
 
 
 def _stretches(bath: PlannedBath) -> list[float]:
-    """What an earlier tankful's bath may be changed to: stop and fix by a minute at most, others not at all."""
+    """What an earlier tankful's bath may be changed to: stop and fix by a minute at most."""
     return list(islice(aims(bath), FEW)) if bath.kind in ("stop", "fix") else [bath.times.aim_s]
 
 

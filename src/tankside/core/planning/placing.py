@@ -5,6 +5,7 @@ from __future__ import annotations
 from bisect import insort
 from collections.abc import Iterable
 from dataclasses import replace
+from itertools import pairwise
 
 from tankside.core.planning.acts import Act
 
@@ -35,7 +36,7 @@ def _collides(in_order: list[Act], between_s: float) -> bool:
     """Whether any two neighbours in time are too near."""
     return any(
         later.start_s < earlier.end_s + _gap(earlier, later, between_s)
-        for earlier, later in zip(in_order, in_order[1:], strict=False)
+        for earlier, later in pairwise(in_order)
     )
 
 
@@ -51,7 +52,7 @@ def _one_by_one(firm: list[Act], soft: list[Act], between_s: float) -> list[Act]
 
 
 def _walked(firm: list[Act], soft: list[Act], between_s: float) -> list[Act] | None:
-    """Walk through the session; at each free moment begin the most pressing act that leaves room for the rest."""
+    """At each free moment begin the most pressing act that leaves room for the rest."""
     out, waiting = list(firm), sorted(soft, key=lambda one: one.latest_s)
     while waiting:
         best: tuple[float, int] | None = None
@@ -67,7 +68,7 @@ def _walked(firm: list[Act], soft: list[Act], between_s: float) -> list[Act] | N
             return None
         act = waiting.pop(best[1])
         insort(out, replace(act, start_s=best[0]), key=lambda one: one.start_s)
-    return _slid_back(out, between_s)
+    return _slid_back(out, soft, between_s)
 
 
 def _leaves_room(act: Act, start_s: float, waiting: list[Act], between_s: float) -> bool:
@@ -80,16 +81,20 @@ def _leaves_room(act: Act, start_s: float, waiting: list[Act], between_s: float)
     )
 
 
-def _slid_back(out: list[Act], between_s: float) -> list[Act]:
+def _slid_back(out: list[Act], soft: list[Act], between_s: float) -> list[Act]:
     """Each soft act once more as near to its own best moment as the others now let it."""
+    best_s = {_name(act): act.start_s for act in soft}
     for number, act in enumerate(out):
         if act.soft:
             others = out[:number] + out[number + 1 :]
-            best_s = act.earliest_s + (act.latest_s - act.earliest_s) / 2 if act.kind == "invert" else act.latest_s
-            start_s = _free_start(act, best_s, others, between_s)
-            if start_s is not None:
-                out[number] = replace(act, start_s=start_s)
+            start_s = _free_start(act, best_s[_name(act)], others, between_s)
+            out[number] = act if start_s is None else replace(act, start_s=start_s)
     return sorted(out, key=lambda one: one.start_s)
+
+
+def _name(act: Act) -> tuple[object, ...]:
+    """What tells an act from every other, wherever it is put."""
+    return (act.tankful, act.bath, act.kind, act.fill, act.earliest_s, act.latest_s)
 
 
 def _free_start(act: Act, wanted_s: float, taken: list[Act], between_s: float) -> float | None:

@@ -1,0 +1,182 @@
+"""How long to develop, and how warm to mix: where a combination meets a tank, a room and a reading."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from math import floor
+
+import numpy as np
+
+from tankside.core.development.equivalent_time import start_that_makes_it_right, time_needed
+from tankside.core.development.rate import check_temperature
+from tankside.core.doubt.distributions import Z95, FloatArray
+from tankside.core.doubt.estimate import Estimate
+from tankside.core.methods.known_time import KnownTime
+from tankside.core.rates import Q10
+from tankside.core.thermal.drift import READING_SD_K, temp_at
+from tankside.core.thermal.tank import liquid_for, met_c
+
+MODEL = "development/1"
+WORTH_SHARE = 0.25
+"""What a tank is worth is known to a quarter (docs/science/tank-and-liquid)."""
+
+TAU_BAND_MIN = (60.0, 180.0)
+COARSE_S, FINE_S = 15.0, 5.0
+COARSE_FROM_S = 20.0
+"""Times are told to 15 s where their interval is wider than this, else to 5 s."""
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """What a developer is poured into: `volume_ml` into a tank at `tank_c` worth `worth_ml`, in a room."""
+
+    volume_ml: float
+    worth_ml: float
+    tank_c: float
+    room_c: float
+    tau_min: float
+
+    def start_c(self, jug_c: float) -> float:
+        """What the tank comes to when a jug at `jug_c` is poured in."""
+        return met_c(liquid_ml=self.volume_ml, liquid_c=jug_c, worth_ml=self.worth_ml, tank_c=self.tank_c)
+
+    def jug_c(self, start_c: float) -> float:
+        """What the jug must be so that the tank comes to `start_c`."""
+        return liquid_for(
+            start_c=start_c, liquid_ml=self.volume_ml, worth_ml=self.worth_ml, tank_c=self.tank_c
+        )
+
+    def path(self, start_c: float, until_s: float) -> tuple[FloatArray, FloatArray]:
+        """Times and temperatures of the drift from `start_c`, in pieces of 15 s at most."""
+        times = np.linspace(0.0, until_s, max(2, int(until_s / 15) + 1))
+        return times, temp_at(times, start_c=start_c, room_c=self.room_c, tau_min=self.tau_min)
+
+
+@dataclass(frozen=True, slots=True)
+class DoubtPart:
+    """One cause: how far it alone moves the answer down and up, at its 5 and 95 % points."""
+
+    code: str
+    down: float
+    up: float
+
+    @property
+    def half_width(self) -> float:
+        """Half of its own interval."""
+        return (self.down + self.up) / 2
+
+
+@dataclass(frozen=True, slots=True)
+class WithParts:
+    """An answer with the parts of its doubt, largest first, combined as squares."""
+
+    estimate: Estimate
+    parts: tuple[DoubtPart, ...]
+
+
+def time_for(known: KnownTime, setting: Setting, jug_c: float, *, thermometer_step_c: float) -> WithParts:
+    """When to pour out a developer that reads `jug_c` in the jug, in s after the pour, with its doubt.
+
+    Arguments: `jug_c` inside the rate's range once the tank has taken its heat, else refused with a way on;
+    `thermometer_step_c` its finest mark (K). Result: s, 5-95 %, given what is assumed of tank and room.
+    Own model: docs/science/rate-and-equivalent-time. Doubt: factor, thermometer, and the rows where several
+    make a line, combined as squares. Whether the row suits one's own hands is not in it.
+    """
+    rate = known.rate
+    check_temperature(rate, setting.start_c(jug_c))
+    told_s = _end(known, setting, jug_c, q10=rate.q10.value, needed_s=rate.time_s.value)
+
+    def at(*, jug: float = jug_c, q10: float = rate.q10.value, needed_s: float = rate.time_s.value) -> float:
+        return _end(known, setting, jug, q10=q10, needed_s=needed_s)
+
+    by_k = Z95 * max(READING_SD_K, thermometer_step_c / 12**0.5)
+    return _combined(
+        told_s,
+        (
+            _part("factor", told_s, at(q10=rate.q10.low), at(q10=rate.q10.high)),
+            _part("thermometer", told_s, at(jug=jug_c - by_k), at(jug=jug_c + by_k)),
+            _part("rows", told_s, at(needed_s=rate.time_s.low), at(needed_s=rate.time_s.high)),
+        ),
+        unit="s",
+        source=known.source,
+    )
+
+
+def mix_to(known: KnownTime, setting: Setting, time_s: float) -> WithParts:
+    """What the jug must read at the pour so that `time_s` on the clock is right, in C, with its doubt.
+
+    Arguments: `time_s` the time meant (s, above 0); the setting. Result: C, 5-95 %.
+    Own model: temper first, correct second (docs/science/tempering). Doubt: worth of the tank (25 %), its
+    time constant, and hardly any from the factor per 10 K.
+    """
+    rate = known.rate
+
+    def at(where: Setting = setting, q10: float = rate.q10.value) -> float:
+        start_c = start_that_makes_it_right(
+            lambda start_c: where.path(start_c, time_s),
+            time_s=time_s,
+            needed_s=rate.time_s.value,
+            law=Q10(q10, rate.ref_c),
+        )
+        return where.jug_c(start_c)
+
+    told_c = at()
+    light, heavy = (
+        replace(setting, worth_ml=setting.worth_ml * share) for share in (1 - WORTH_SHARE, 1 + WORTH_SHARE)
+    )
+    fast, slow = (
+        replace(setting, tau_min=tau)
+        for tau in (min(TAU_BAND_MIN[0], setting.tau_min), max(TAU_BAND_MIN[1], setting.tau_min))
+    )
+    return _combined(
+        told_c,
+        (
+            _part("worth", told_c, at(light), at(heavy)),
+            _part("drift", told_c, at(fast), at(slow)),
+            _part("factor", told_c, at(q10=rate.q10.low), at(q10=rate.q10.high)),
+        ),
+        unit="C",
+        source=known.source,
+    )
+
+
+def shown(end: Estimate) -> Estimate:
+    """An end as it is told: to 15 s where its interval is wider than 20 s, else to 5 s; the band outward.
+
+    The ends of the band are first taken to 5 s, because they are not known better.
+
+    >>> out = shown(Estimate(535.8, 522.9, 553.1, "s"))
+    >>> out.value, out.low, out.high
+    (540.0, 525.0, 555.0)
+    """
+    step_s = COARSE_S if end.high - end.low > COARSE_FROM_S else FINE_S
+    low_s = floor(_to(end.low, FINE_S) / step_s) * step_s
+    high_s = -floor(-_to(end.high, FINE_S) / step_s) * step_s
+    value_s = _to(end.value, step_s)
+    return Estimate(value_s, min(low_s, value_s), max(high_s, value_s), end.unit, end.source)
+
+
+def _to(seconds: float, step_s: float) -> float:
+    """To the nearest whole step."""
+    return floor(seconds / step_s + 0.5) * step_s
+
+
+def _end(known: KnownTime, setting: Setting, jug_c: float, *, q10: float, needed_s: float) -> float:
+    """The end at one set of inputs."""
+    times, temps = setting.path(setting.start_c(jug_c), 2 * needed_s)
+    return float(time_needed(needed_s, times, temps, Q10(q10, known.rate.ref_c)))
+
+
+def _part(code: str, told: float, one: float, other: float) -> DoubtPart:
+    """A cause from the answers at its two ends, whichever way round they come."""
+    return DoubtPart(code, max(0.0, told - min(one, other)), max(0.0, max(one, other) - told))
+
+
+def _combined(told: float, parts: tuple[DoubtPart, ...], *, unit: str, source: str) -> WithParts:
+    """The parts combined as squares, those below a thousandth of the whole left out."""
+    down = float(np.sqrt(sum(part.down**2 for part in parts)))
+    up = float(np.sqrt(sum(part.up**2 for part in parts)))
+    ordered = sorted(
+        (part for part in parts if part.half_width > 0.001 * (down + up)), key=lambda p: -p.half_width
+    )
+    return WithParts(Estimate(told, told - down, told + up, unit, source), tuple(ordered))

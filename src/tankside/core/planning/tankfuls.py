@@ -1,0 +1,196 @@
+"""Which rolls share a tank: room on the reels, stock enough for the film, and precious rolls held back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import groupby
+from uuid import UUID  # noqa: F401 - for the doctest
+
+from tankside.core.methods.combinations import Combination
+from tankside.core.planning.equipment import Tank
+from tankside.core.planning.plan import Held
+from tankside.core.planning.wish import FirstUse, WantedRoll
+from tankside.core.refusals import Refused, refuse
+from tankside.core.rolls.formats import Format
+from tankside.core.solutions.notation import Dilution
+
+ML_FOR_135 = 300.0
+ML_FOR_120 = 500.0
+
+
+@dataclass(frozen=True, slots=True)
+class Load:
+    """Rolls that go into one tank together; `again` is true where that tank was used before tonight."""
+
+    tank: Tank
+    rolls: tuple[WantedRoll, ...]
+    again: bool = False
+
+    @property
+    def combination(self) -> Combination:
+        """What all of them are developed by."""
+        return self.rolls[0].combination
+
+    @property
+    def index(self) -> float:
+        """The exposure index that all of them share."""
+        return self.rolls[0].roll.index
+
+    @property
+    def area_units(self) -> float:
+        """Film area in units of 80 in2."""
+        return sum(one.roll.format.area_units for one in self.rolls)
+
+
+@dataclass(frozen=True, slots=True)
+class Shortfall:
+    """Too little stock for the film, and the ways on: fewer rolls, more volume, or a stronger dilution.
+
+    `needs_ml` is the volume at this dilution that would hold enough; `stronger` the next dilution that would
+    in this tank, with its stock; its time has to be asked, it is never computed.
+    """
+
+    stock_ml: float
+    needed_ml: float
+    rolls: int
+    fits_rolls: int
+    volume_ml: float
+    needs_ml: float
+    stronger: Dilution | None
+    stronger_stock_ml: float
+
+
+def room_for(tank: Tank, film: Format) -> int:
+    """How many rolls of this format fit: one 135 in each 300 mL, one 120 in each 500 mL.
+
+    Own model: common sizes of reels, docs/science/tankfuls. Doubt: the reels decide.
+
+    >>> room_for(Tank(UUID(int=1), "tall", 600.0, 125.0, 114.0), Format("135-36"))
+    2
+    """
+    match film.kind:
+        case "135-36" | "135-24" | "135-length":
+            return int(tank.volume_ml // ML_FOR_135)
+        case "120":
+            return int(tank.volume_ml // ML_FOR_120)
+        case "4x5":
+            return 0
+
+
+def held_back(
+    rolls: Sequence[WantedRoll], first_uses: tuple[FirstUse, ...]
+) -> tuple[tuple[WantedRoll, ...], tuple[Held, ...]]:
+    """The rolls to take, and the precious ones held because something would be used for the first time.
+
+    A roll that its owner has released is taken; refused where nothing is left to take.
+    """
+    held = [one for one in rolls if one.roll.precious and first_uses and not one.released]
+    taken = tuple(one for one in rolls if one not in held)
+    if not rolls:
+        raise refuse("no-rolls-chosen", at="rolls", ways_on=("choose-rolls",))
+    if not taken:
+        raise refuse(
+            "precious-roll-held", at="rolls", ways_on=("another-roll-first", "take-it-anyway"),
+            roll_code=held[0].roll.code, first_uses=", ".join(first_uses),
+        )  # fmt: skip
+    return taken, tuple(Held(one.roll.key, one.roll.code, first_uses) for one in held)
+
+
+def in_tankfuls(rolls: Sequence[WantedRoll], tanks: Sequence[Tank]) -> tuple[Load, ...]:
+    """Rolls of one combination, index and width together, in the fewest tankfuls the tanks allow.
+
+    The smallest tank that takes all that is left, else the largest; tanks not yet used come first.
+    """
+    loads: list[Load] = []
+    unused = list(tanks)
+    ordered = sorted(rolls, key=_together)
+    for _, group in groupby(ordered, key=_together):
+        left = list(group)
+        while left:
+            again = not any(room_for(tank, left[0].roll.format) for tank in unused)
+            tank = _tank_for(left, tanks if again else unused)
+            room = room_for(tank, left[0].roll.format)
+            loads.append(Load(tank, tuple(left[:room]), any(load.tank == tank for load in loads)))
+            unused = [one for one in unused if one != tank]
+            left = left[room:]
+    for load in loads:
+        short = shortfall(load)
+        if short is not None:
+            raise _too_little(short, load.combination.dilution)
+    return tuple(sorted(loads, key=lambda load: load.again))
+
+
+def shortfall(load: Load) -> Shortfall | None:
+    """What is missing of the least stock that a leaflet asks for each unit of film, or None.
+
+    Source: the leaflet's own figure, in proportion to area. Doubt: the maker's; an unknown figure is no 'no'.
+    """
+    least_ml, dilution = load.combination.least_stock_ml, load.combination.dilution
+    if least_ml is None:
+        return None
+    volume_ml = load.tank.volume_ml
+    stock_ml, needed_ml = volume_ml * dilution.stock_fraction, least_ml * load.area_units
+    if stock_ml >= needed_ml - 1e-6:
+        return None
+    stronger = next(
+        (
+            one
+            for one in (Dilution(dilution.stock, water) for water in range(dilution.water - 1, -1, -1))
+            if volume_ml * one.stock_fraction >= needed_ml - 1e-6
+        ),
+        None,
+    )
+    each_ml = needed_ml / len(load.rolls)
+    return Shortfall(
+        stock_ml=stock_ml,
+        needed_ml=needed_ml,
+        rolls=len(load.rolls),
+        fits_rolls=int((stock_ml + 1e-6) // each_ml),
+        volume_ml=volume_ml,
+        needs_ml=needed_ml / dilution.stock_fraction,
+        stronger=stronger,
+        stronger_stock_ml=volume_ml * stronger.stock_fraction if stronger else 0.0,
+    )
+
+
+def _together(one: WantedRoll) -> tuple[str, float, bool]:
+    """What rolls must share to share a tank."""
+    return (str(one.combination.key), one.roll.index, one.roll.format.kind == "120")
+
+
+def _tank_for(left: Sequence[WantedRoll], tanks: Sequence[Tank]) -> Tank:
+    """The smallest tank that takes all, else the one that takes most."""
+    film = left[0].roll.format
+    if film.kind == "4x5":
+        raise refuse(
+            "sheet-film-not-planned", at="rolls", ways_on=("leave-out",), roll_code=left[0].roll.code
+        )
+    roomy = [tank for tank in tanks if room_for(tank, film) > 0]
+    if not roomy:
+        raise refuse(
+            "tank-too-small", at="tank", ways_on=("larger-tank",),
+            volume_ml=max((tank.volume_ml for tank in tanks), default=0.0),
+            needed_ml=ML_FOR_120 if film.kind == "120" else ML_FOR_135,
+        )  # fmt: skip
+    enough = [tank for tank in roomy if room_for(tank, film) >= len(left)]
+    if enough:
+        return min(enough, key=lambda tank: tank.volume_ml)
+    return max(roomy, key=lambda tank: room_for(tank, film))
+
+
+def _too_little(short: Shortfall, dilution: Dilution) -> Refused:
+    """The refusal that says a shortfall with its numbers and its ways on."""
+    ways = (
+        *(("fewer-rolls",) if short.fits_rolls else ()),
+        "more-volume",
+        *(("stronger-dilution",) if short.stronger else ()),
+    )
+    return refuse(
+        "too-little-stock", at="rolls", ways_on=ways,
+        stock_ml=round(short.stock_ml, 2), needed_ml=round(short.needed_ml, 2), rolls=short.rolls,
+        fits_rolls=short.fits_rolls, volume_ml=short.volume_ml, needs_ml=round(short.needs_ml, 1),
+        parts=f"{dilution.stock}+{dilution.water}",
+        stronger=f"{short.stronger.stock}+{short.stronger.water}" if short.stronger else "",
+        stronger_ml=round(short.stronger_stock_ml, 1),
+    )  # fmt: skip
