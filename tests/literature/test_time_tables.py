@@ -1,0 +1,105 @@
+"""Makers' time-temperature tables.
+
+data/time-temperature.csv: rows marked 'seen' were read in the publications named (*published*); rows
+marked 'memory' are recalled and asserted in shape only. data/kinetics-temperature-coefficients.csv was
+*derived* from the seen rows by ordinary least squares, outside this project.
+"""
+
+from __future__ import annotations
+
+from itertools import groupby, pairwise
+
+import numpy as np
+import pytest
+from literature.tables import rows_of
+from scipy.optimize import linprog
+
+from tankside.core.development.rate import Row, rate_of, slopes_of, time_at
+from tankside.core.fits import line_with_belief
+
+PRINTED = rows_of("time-temperature.csv")
+TABLES = {name: list(rows) for name, rows in groupby(PRINTED, key=lambda row: row["table_id"])}
+SEEN = [name for name, rows in TABLES.items() if rows[0]["seen"].startswith("seen")]
+MEMORY = [name for name in TABLES if name not in SEEN]
+COEFFICIENTS = [row for row in rows_of("kinetics-temperature-coefficients.csv") if row["table"] in TABLES]
+NO_ONE_SLOPE = {"X1", "X2", "X3"}
+
+
+def table(name: str) -> list[Row]:
+    """The rows of one table; quarter minutes are printed where the table shows any."""
+    minutes = [float(row["time_min"]) for row in TABLES[name]]
+    step_s = 30.0 if all((2 * one).is_integer() for one in minutes) else 15.0
+    return [
+        Row(float(row["temp_c"]), 60 * one, step_s) for row, one in zip(TABLES[name], minutes, strict=True)
+    ]
+
+
+@pytest.mark.checks(of=slopes_of)
+@pytest.mark.parametrize("name", sorted(TABLES))
+def test_one_slope_fails_only_for_the_x_ray_charts(name: str) -> None:
+    """Among the 27 tables a single slope fails for three; scipy's linear programme agrees on each bound."""
+    rows = table(name)
+    found = slopes_of(rows)
+    temps, times, half = (
+        np.array([getattr(row, of) for row in rows]) for of in ("temp_c", "time_s", "step_s")
+    )
+    sides = np.column_stack([np.ones_like(temps), temps - 20])
+    bounds = np.concatenate([np.log(times + half / 2), -np.log(times - half / 2)])
+    judged = [
+        linprog([0, sign], A_ub=np.vstack([sides, -sides]), b_ub=bounds, bounds=[(None, None)] * 2)
+        for sign in (1, -1)
+    ]
+
+    assert (name not in NO_ONE_SLOPE) == found.exists
+    assert [one.status == 0 for one in judged] == [found.exists] * 2
+    if found.exists:
+        assert [judged[0].x[1], judged[1].x[1]] == pytest.approx([found.low, found.high], abs=1e-7)
+
+
+@pytest.mark.checks(of=line_with_belief)
+@pytest.mark.parametrize("row", COEFFICIENTS, ids=lambda row: row["table"])
+def test_coefficients_of_seen_tables(row: dict[str, str]) -> None:
+    """Without any belief the fitted factor, and its worst misfit, are those derived from the same table."""
+    rows = table(row["table"])
+    temps = np.array([one.temp_c for one in rows])
+    logs = np.log([one.time_s for one in rows])
+    line = line_with_belief(temps, logs, np.ones_like(temps), slope=0.0, slope_sd=1e6, x_ref=20.0)
+    worst = 100 * np.max(np.abs(np.expm1(np.array([line.at(t) for t in temps]) - logs)))
+
+    assert float(row["K10"]) == pytest.approx(float(np.exp(-10 * line.slope)), abs=0.006)
+    assert float(row["worst_misfit_percent"]) == pytest.approx(worst, abs=0.25)
+
+
+@pytest.mark.checks(of=time_at)
+@pytest.mark.parametrize("name", [name for name in SEEN if name not in NO_ONE_SLOPE])
+def test_a_printed_row_is_foretold_by_the_others(name: str) -> None:
+    """Leave one seen row out: it lies in the interval the others foretell, widened by one printed step."""
+    rows = table(name)
+    for left_out in rows:
+        others = rate_of([row for row in rows if row is not left_out])
+        if not others.least_c <= left_out.temp_c <= others.most_c:
+            continue  # more than 2 K outside the others: refused, rightly
+        told = time_at(others, left_out.temp_c)
+        assert told.low - left_out.step_s <= left_out.time_s <= told.high + left_out.step_s
+        assert left_out.time_s == pytest.approx(told.value, abs=1.5 * left_out.step_s)
+
+
+@pytest.mark.checks(of=rate_of)
+@pytest.mark.parametrize("name", SEEN)
+def test_the_belief_about_the_factor_covers_seen_film_tables(name: str) -> None:
+    """Every seen film table's factor, meets the believed 1.5 to 2.9; x-ray charts may not."""
+    q10 = rate_of(table(name)).q10
+
+    assert (q10.low <= 2.9 and q10.high >= 1.5) or name in NO_ONE_SLOPE
+
+
+@pytest.mark.checks(of=rate_of)
+@pytest.mark.parametrize("name", MEMORY)
+def test_remembered_tables_have_the_shape(name: str) -> None:
+    """Recalled tables (*memory*): time falls as temperature rises, on one slope, in the believed band."""
+    rows = sorted(table(name), key=lambda row: row.temp_c)
+    rate = rate_of(rows)
+
+    assert all(warm.time_s <= cool.time_s for cool, warm in pairwise(rows))
+    assert not rate.interpolates
+    assert 1.5 <= rate.q10.value <= 2.9
