@@ -1,8 +1,8 @@
 """Monte Carlo against the worked examples of JCGM 101:2008, clause 9.
 
 data/jcgm101.csv says which values are *exact* (they follow from the inputs) and which are *memory*,
-confirmed by an independent simulation. Clause 9.5 (gauge block) is left out: it needs Student and trapezoid distributions
-that nothing here uses. data/reading-error.csv: first-order rules for reading errors (*derived*).
+confirmed by an independent simulation. Clause 9.5 (gauge block) is left out: it needs Student and trapezoid
+distributions that nothing here uses. data/reading-error.csv: first-order rules (*derived*).
 """
 
 from __future__ import annotations
