@@ -46,7 +46,9 @@ def fill_with_uv(folder: Path, lock: Path, installer_lock: Path, pip: list[str])
     run([*pip, "install", "--quiet", *CHECKED, "-r", str(installer_lock)])
     uv = str(folder / "bin" / "uv")
     python = str(folder / "bin" / "python")
-    run([uv, "pip", "install", "--python", python, *CHECKED, "--compile-bytecode", "-r", str(lock)])
+    # The certificates that this machine trusts, as pip uses them too.
+    install = [uv, "--system-certs", "pip", "install", "--python", python, "--compile-bytecode"]
+    run([*install, *CHECKED, "-r", str(lock)])
 
 
 def run(command: list[str]) -> None:

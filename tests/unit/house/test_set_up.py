@@ -115,6 +115,31 @@ def test_without_python_one_sentence_says_what_to_install(checkout: Path, tmp_pa
     )
 
 
+def test_without_a_browser_and_the_right_to_install_one_there_is_none(checkout: Path, tmp_path: Path) -> None:
+    """Nobody's machine is changed without being root or CI."""
+    program = (
+        "import os, browser\n"
+        "os.geteuid = lambda: 1000\n"
+        "os.environ.pop('CI', None), os.environ.pop('TANKSIDE_BROWSER', None)\n"
+        f"os.environ['PATH'] = {str(tmp_path)!r}\n"
+        "print(browser.find_or_install())\n"
+    )
+    (tmp_path / "apt-get").write_text("#!/bin/sh\necho called\n", encoding="ascii")
+    (tmp_path / "apt-get").chmod(0o755)
+    assert in_set_up(checkout, program) == "None"
+
+
+def test_a_browser_that_is_named_but_not_there_is_told(checkout: Path) -> None:
+    """A slip in the name must not quietly leave tests out."""
+    program = (
+        "import os, browser, installing\n"
+        "os.environ['TANKSIDE_BROWSER'] = '/nowhere/chromium'\n"
+        "try: browser.find_or_install()\n"
+        "except installing.CannotSetUp as no: print(no)\n"
+    )
+    assert "TANKSIDE_BROWSER names /nowhere/chromium" in in_set_up(checkout, program)
+
+
 def test_two_starts_wait_for_each_other(checkout: Path) -> None:
     """While one holds the lock another finds it held."""
     program = (
