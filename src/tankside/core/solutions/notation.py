@@ -119,6 +119,7 @@ def _asked_back(first: int, second: int, text: str) -> Exception:
         typed=text.strip(),
         first=f"{first}+{second}",
         second=f"{first} in {second}",
-        stock=first,
+        stock_parts=first,
         other=second,
+        second_parts=f"{first}+{second - first}" if second > first else "undiluted",
     )

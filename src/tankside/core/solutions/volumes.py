@@ -19,15 +19,17 @@ _EXACT = 1e-9
 class StockForFilm:
     """Stock that a full tank contains (`stock_ml`) and that its film needs (`needed_ml`), with the ways on.
 
-    `rolls_that_fit` any so many of the rolls; `tank_ml` the least volume that holds enough at this dilution;
-    `stronger` the weakest dilution that does in this tank, whose own time must be asked. None: not possible.
+    `fits_rolls` any so many of the rolls; `needs_ml` the least volume that holds enough at this dilution;
+    `stronger` the weakest 1+n that does in this tank, with its `stronger_ml` of stock; its own time must be
+    asked. None: not possible.
     """
 
     stock_ml: float
     needed_ml: float
-    rolls_that_fit: int | None
-    tank_ml: float
+    fits_rolls: int | None
+    needs_ml: float
     stronger: Dilution | None
+    stronger_ml: float = 0.0
 
     @property
     def enough(self) -> bool:
@@ -67,17 +69,19 @@ def stock_for_film(
     one unit. Result: mL and counts. Own model: docs/science/least-stock. Doubt: that of the leaflet's rule.
 
     >>> found = stock_for_film([1, 1], tank_ml=600, dilution=Dilution(1, 4), least_stock_ml=80)
-    >>> found.stock_ml, found.needed_ml, found.rolls_that_fit, found.tank_ml, str(found.stronger)
+    >>> found.stock_ml, found.needed_ml, found.fits_rolls, found.needs_ml, str(found.stronger)
     (120.0, 160, 1, 800.0, '1+2')
     """
     stock_ml = stock_and_water(check_volume(tank_ml), dilution).stock_ml
     needed_ml = least_stock(areas, least_stock_ml=least_stock_ml)
+    stronger = _stronger(tank_ml / needed_ml, dilution) if needed_ml else None
     return StockForFilm(
         stock_ml,
         needed_ml,
-        _rolls_that_fit(areas, stock_ml / least_stock_ml),
+        _fits_rolls(areas, stock_ml / least_stock_ml),
         tank_needed(needed_ml, dilution),
-        _stronger(tank_ml / needed_ml, dilution) if needed_ml else None,
+        stronger,
+        stock_and_water(tank_ml, stronger).stock_ml if stronger else 0.0,
     )
 
 
@@ -94,25 +98,27 @@ def check_stock(
     found = stock_for_film(areas, tank_ml=tank_ml, dilution=dilution, least_stock_ml=least_stock_ml)
     if found.enough:
         return found
-    ways = {
-        "fewer-rolls": found.rolls_that_fit,
-        "larger-tank": found.tank_ml,
-        "stronger-dilution": None if found.stronger is None else str(found.stronger),
-    }
     raise refuse(
         "too-little-stock",
         at="tank_ml",
-        ways_on=tuple(code for code, way in ways.items() if way is not None),
-        contained_ml=found.stock_ml,
+        ways_on=(
+            *(("fewer-rolls",) if found.fits_rolls else ()),
+            "more-volume",
+            *(("stronger-dilution",) if found.stronger else ()),
+        ),
+        stock_ml=found.stock_ml,
         needed_ml=found.needed_ml,
-        dilution=str(dilution),
-        rolls_that_fit=found.rolls_that_fit or 0,
-        least_tank_ml=found.tank_ml,
-        stronger="" if found.stronger is None else str(found.stronger),
+        rolls=len(areas),
+        fits_rolls=found.fits_rolls or 0,
+        volume_ml=tank_ml,
+        needs_ml=found.needs_ml,
+        parts=str(dilution),
+        stronger=str(found.stronger or ""),
+        stronger_ml=found.stronger_ml,
     )
 
 
-def _rolls_that_fit(areas: Sequence[float], units: float) -> int | None:
+def _fits_rolls(areas: Sequence[float], units: float) -> int | None:
     """How many of the rolls fit whichever they are: so many of the largest do; None for none at all."""
     largest = sorted(areas, reverse=True)
     fitting = [n for n in range(1, len(largest) + 1) if sum(largest[:n]) <= units * (1 + _EXACT)]

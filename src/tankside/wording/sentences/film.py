@@ -1,0 +1,19 @@
+"""What cannot be true of film, negatives and contrast."""
+
+from __future__ import annotations
+
+SENTENCES = {
+    "contrast-out-of-range": "A measured contrast lies between {least} and {most}.",
+    "contrast-out-of-reach": (
+        "A contrast of {contrast} is out of reach: the most this film gives in this developer is {c_inf}."
+    ),
+    "density-out-of-range": "A density of {density} is none that a negative has; it lies between 0 and 4.",
+    "film-length-out-of-range": "A length of {length_m} is none of 135 film; it lies between 0.1 and 30.5 m.",
+    "shadow-above-highlight": "The shadow ({shadow}) must be thinner than the highlight ({highlight}).",
+    "sheets-out-of-range": "{sheets} sheets do not go together; it is one to a dozen.",
+    "slope-out-of-range": "A local slope of {slope} is none of a negative; it lies between 0.1 and 2.",
+}
+WAYS_ON = {
+    "another-developer": "Take another developer.",
+    "lower-contrast": "Aim at a lower contrast.",
+}

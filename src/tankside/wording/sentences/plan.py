@@ -1,0 +1,22 @@
+"""What no plan can be made of."""
+
+from __future__ import annotations
+
+SENTENCES = {
+    "no-rolls-chosen": "No roll is chosen.",
+    "no-time-at-index": "No time is known at index {index}; it is known at {known}.",
+    "precious-roll-held": (
+        "{roll_code} is precious and would be the first through a new {first_uses}, so it is held back."
+    ),
+    "sheet-film-not-planned": "{roll_code} is sheet film, which is not planned yet.",
+    "tank-too-small": "The largest tank takes {volume_ml}, and one roll of this film needs {needed_ml}.",
+}
+WAYS_ON = {
+    "add-leaflet-row": "Add the leaflet's time at this index.",
+    "another-roll-first": "Send another roll first.",
+    "choose-rolls": "Choose a roll.",
+    "larger-tank": "Take a larger tank.",
+    "leave-out": "Leave it out.",
+    "other-index": "Plan it at an index whose time is known.",
+    "take-it-anyway": "Take it all the same.",
+}
