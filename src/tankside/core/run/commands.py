@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import ClassVar
+from typing import ClassVar, get_args
 from uuid import UUID
 
 from tankside.core.planning.plan import Plan
@@ -286,33 +286,5 @@ class Command:
     run: UUID | None = None
 
 
-COMMANDS: Mapping[str, type[Asked]] = MappingProxyType(
-    {
-        one.kind: one
-        for one in (
-            OpenRun,
-            ConfirmBottle,
-            PourBath,
-            DrainBath,
-            ChangeWater,
-            NoteAgitation,
-            TakeReading,
-            PrepareLiquid,
-            LoadTank,
-            TimeTest,
-            MarkRoll,
-            HangFilm,
-            WriteNote,
-            WithdrawNote,
-            RetimeNote,
-            RestateNote,
-            SkipBath,
-            ChangePlan,
-            EndTankful,
-            CloseRun,
-            AnswerDoubt,
-            SettleClock,
-        )
-    }
-)
+COMMANDS: Mapping[str, type[Asked]] = MappingProxyType({one.kind: one for one in get_args(Asked)})
 """Kind to class, for whoever reads commands from outside."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import ClassVar, Literal
+from typing import ClassVar, Literal, get_args
 
 from tankside.core.planning.plan import Plan
 from tankside.core.run.instants import Instant
@@ -367,37 +367,5 @@ Body = (
     | NoteRestated
 )
 
-EVENTS: Mapping[str, type[Body]] = MappingProxyType(
-    {
-        one.kind: one
-        for one in (
-            RunOpened,
-            PlanAmended,
-            ReadingTaken,
-            LiquidPrepared,
-            NoteWritten,
-            ClockDoubted,
-            ClockSettled,
-            DoubtAnswered,
-            RunClosed,
-            TankLoaded,
-            BottleConfirmed,
-            BathPoured,
-            AgitationNoted,
-            EndMoved,
-            BathDrained,
-            BathReturned,
-            BathDiscarded,
-            TestTimed,
-            WaterChanged,
-            BathSkipped,
-            RollMarked,
-            FilmHung,
-            TankfulEnded,
-            NoteWithdrawn,
-            NoteRetimed,
-            NoteRestated,
-        )
-    }
-)
+EVENTS: Mapping[str, type[Body]] = MappingProxyType({one.kind: one for one in get_args(Body)})
 """Kind to class, for whoever stores and reads bodies."""

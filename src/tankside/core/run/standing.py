@@ -28,41 +28,75 @@ class Misorder:
 
 
 @dataclass(frozen=True, slots=True)
-class Standing:
-    """`counted` are the passes that count; `next` is the bath to pour next, None when none is left."""
+class Counted:
+    """A pass that counts, and the bath that it really was."""
 
-    counted: tuple[Pass, ...]
-    next: PlannedBath | None
+    bath: str
+    there: Pass
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """`counted` are the passes that count; `coming` is what is left to pour, in order.
+
+    `stray` is a bath in the tank that does not count, or was noted under another name: it has to come out.
+    """
+
+    counted: tuple[Counted, ...]
+    coming: tuple[PlannedBath, ...]
+    stray: Pass | None
     misorder: Misorder | None
     image_gone: bool
 
-    def counts(self, bath: str) -> bool:
-        """Whether that bath has been had where it belongs."""
-        return any(one.bath == bath for one in self.counted)
+    @property
+    def next(self) -> PlannedBath | None:
+        """The bath to pour next, None when none is left."""
+        return self.coming[0] if self.coming else None
+
+    def pass_of(self, bath: str) -> Pass | None:
+        """The pass by which that bath was had where it belongs, None if it was not."""
+        return next((one.there for one in self.counted if one.bath == bath), None)
+
+    def counts(self, there: Pass) -> bool:
+        """Whether that pass counts."""
+        return any(one.there is there for one in self.counted)
 
 
 def standing(state: RunState, tankful: TankfulState) -> Standing:
-    """Walk the passes of a tankful along its plan."""
+    """Walk the passes of a tankful along its plan.
+
+    A bath poured again is had again, and so is all that follows it; one poured before a needed bath does not
+    count, save that fixer before developer ends the matter.
+    """
     order = tankful.plan.baths
+    places = {bath.id: at for at, bath in enumerate(order)}
     skipped = {one.bath for one in tankful.skipped}
-    at, counted, misorder, gone = 0, [], None, False
-    for one in tankful.passes:
-        here = _place(order, really(state, tankful, one))
-        if here is None:
+    at, counted, misorder, gone = 0, list[Counted](), None, False
+    for there in tankful.passes:
+        bath = really(state, tankful, there)
+        if bath not in places:
             continue
-        owed = next((bath for bath in order[at:here] if bath.kind in NEEDED and bath.id not in skipped), None)
-        if owed is None:
-            at, misorder = here + 1, None
-            counted.append(one)
-            continue
-        kind = _kind(order[here].kind, owed.kind)
-        misorder = Misorder(kind, order[here].id, owed.id, one.poured.at_us, one.plan_no < state.plan_no)
-        at = order.index(owed)
-        if kind == "image-gone":
-            gone, at = True, here + 1
-            counted.append(one)
-    coming = next((bath for bath in order[at:] if bath.id not in skipped), None)
-    return Standing(tuple(counted), coming, misorder, gone)
+        here = places[bath]
+        owed = next((one for one in order[at:here] if one.kind in NEEDED and one.id not in skipped), None)
+        if owed is not None:
+            kind = _kind(order[here].kind, owed.kind)
+            misorder = Misorder(kind, bath, owed.id, there.poured.at_us, there.plan_no < state.plan_no)
+            gone = gone or kind == "image-gone"
+            if kind != "image-gone":
+                at = places[owed.id]
+                continue
+        else:
+            misorder = None
+        at = here + 1
+        counted = [*(one for one in counted if places[one.bath] < here), Counted(bath, there)]
+    coming = tuple(one for one in order[at:] if one.id not in skipped)
+    return Standing(tuple(counted), coming, _stray(tankful, counted), misorder, gone)
+
+
+def _stray(tankful: TankfulState, counted: list[Counted]) -> Pass | None:
+    there = tankful.in_tank
+    fits = any(one.there is there and there is not None and one.bath == there.bath for one in counted)
+    return None if fits else there
 
 
 def really(state: RunState, tankful: TankfulState, one: Pass) -> str:
@@ -94,10 +128,6 @@ def _by_kind(state: RunState, tankful: TankfulState, one: Pass) -> str:
         return one.bath
     alike = [bath.id for bath in tankful.plan.baths if kinds.get(bath.liquid or "") == bottle.kind]
     return alike[0] if alike else one.bath
-
-
-def _place(order: tuple[PlannedBath, ...], bath: str) -> int | None:
-    return next((at for at, one in enumerate(order) if one.id == bath), None)
 
 
 def _kind(poured: BathKind, owed: BathKind) -> OutOfOrder:

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from tankside.core.planning.plan import Liquid
 from tankside.core.refusals import refuse
-from tankside.core.run.charges import liquid_of
 from tankside.core.run.commands import (
     ChangeWater,
     DrainBath,
@@ -16,6 +14,7 @@ from tankside.core.run.commands import (
     PrepareLiquid,
     WriteNote,
 )
+from tankside.core.run.cue_script import home_of, least_s
 from tankside.core.run.decide.drafts import Draft, tankful_of, with_bath
 from tankside.core.run.events import (
     AgitationNoted,
@@ -31,9 +30,8 @@ from tankside.core.run.events import (
     TankLoaded,
     WaterChanged,
 )
-from tankside.core.run.standing import bottle_for, really
+from tankside.core.run.standing import bottle_for, standing
 from tankside.core.run.state import Pass, Run, TankfulState
-from tankside.core.run.times import least_end_s
 
 
 def pour(run: Run, asked: PourBath) -> list[Draft]:
@@ -52,8 +50,8 @@ def drain(run: Run, asked: DrainBath, at_us: int) -> list[Draft]:
     """'Draining', with where it goes; before the least time it must have been held."""
     one = with_bath(run, asked.bath)
     some_volume(asked.ml, "ml")
-    held_long_enough(one, asked, at_us)
-    where = asked.to or _by_method(run, one, asked.bath)
+    held_long_enough(run, one, asked, at_us)
+    where = asked.to or home_of(run.state, one, asked.bath)
     fate = BathDiscarded(asked.bath, asked.ml)
     drafts = [Draft(BathDrained(asked.bath), one.letter)]
     if where != "drain":
@@ -63,14 +61,16 @@ def drain(run: Run, asked: DrainBath, at_us: int) -> list[Draft]:
     return drafts
 
 
-def held_long_enough(one: TankfulState, asked: DrainBath, at_us: int) -> None:
-    """Refuse to end a bath before its least time by a touch that was not held."""
+def held_long_enough(run: Run, one: TankfulState, asked: DrainBath, at_us: int) -> None:
+    """Refuse to end a bath before its least time by a touch that was not held; one out of order has none."""
     there = _there_at(one, asked.bath, at_us)
-    if there is None or asked.held:
+    if there is None or asked.held or standing(run.state, one).stray is there:
         return
-    least_s, had_s = least_end_s(one, there), (at_us - there.poured.at_us) / 1e6
-    if had_s < least_s:
-        raise refuse("hold-to-drain", bath=asked.bath, had_s=had_s, least_s=least_s, ways_on=("hold",))
+    bath = one.bath(asked.bath)
+    from_us = there.filled_us if bath.kind == "wash" else there.poured.at_us
+    had_s, least = (at_us - from_us) / 1e6, least_s(one, bath)
+    if had_s < least:
+        raise refuse("hold-to-drain", bath=asked.bath, had_s=had_s, least_s=least, ways_on=("hold",))
 
 
 def change_water(run: Run, asked: ChangeWater, at_us: int) -> list[Draft]:
@@ -149,20 +149,6 @@ def readable_liquid(temp_c: float | None, at: str) -> None:
     """Refuse a liquid that would be ice or steam."""
     if temp_c is not None and not 0 <= temp_c <= 100:
         raise refuse("not-a-liquid", at=at, temp_c=temp_c)
-
-
-def _by_method(run: Run, one: TankfulState, bath: str) -> str:
-    """Where the method sends a bath: back where it was poured from, or down the drain.
-
-    A bottle taken by mistake gets its liquid back by what that liquid is, not by what it was taken for.
-    """
-    there = next((was for was in reversed(one.passes) if was.bath == bath), None)
-    was_really = really(run.state, one, there) if there else bath
-    liquid: Liquid | None = liquid_of(run.state, one, was_really)
-    if one.bath(was_really).destination == "drain" or liquid is None or not liquid.reusable:
-        return "drain"
-    home = (there.bottle if there else None) or bottle_for(run.state, one, was_really)
-    return home or "drain"
 
 
 def _there_at(one: TankfulState, bath: str, at_us: int) -> Pass | None:
