@@ -2,18 +2,25 @@
 
     PYTHONPATH=src:tests python -m browser.contact_sheet FOLDER [PATH ...]
 
-Writes one picture for each page, theme and size, and `index.html` that lays them side by side.
+Writes one picture for each page, theme and size, and `index.html` that lays them side by side. With
+TANKSIDE_DATABASE it looks at that file instead of an empty desk.
 """
 
 from __future__ import annotations
 
 import itertools
+import os
 import sys
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from contextlib import ExitStack, contextmanager
 from pathlib import Path
 
-from browser.live import CHROMIUM, SIZES, THEMES, serving
+from browser.live import CHROMIUM, SIZES, THEMES, served
+from browser.specimen import add_specimen
+from fakes import memory_desk
 from playwright.sync_api import Browser, sync_playwright
+
+from tankside.wiring import app_over, desk_over
 
 PAGES = (
     "/",
@@ -30,14 +37,24 @@ PAGES = (
     "/start/restore",
     "/start/phone",
     "/nowhere",
+    "/specimen",
 )
+
+
+@contextmanager
+def serving() -> Iterator[str]:
+    """The address of an app with its specimen, up while the block runs."""
+    file = os.environ.get("TANKSIDE_DATABASE")
+    with ExitStack() as house:
+        desk = house.enter_context(desk_over(Path(file))) if file else memory_desk()
+        yield house.enter_context(served(add_specimen(app_over(desk))))
 
 
 def photograph(browser: Browser, address: str, folder: Path, paths: Iterable[str]) -> list[str]:
     """One picture for each page, theme and size; their names."""
     names = []
     for theme, (size, (width, height)) in itertools.product(THEMES, SIZES.items()):
-        context = browser.new_context(viewport={"width": width, "height": height}, device_scale_factor=1)
+        context = browser.new_context(viewport={"width": width, "height": height})
         context.add_cookies([{"name": "tankside-theme", "value": theme, "url": address}])
         page = context.new_page()
         for path in paths:

@@ -12,6 +12,7 @@ from starlette.responses import HTMLResponse
 
 from tankside.web.assets import static_url
 from tankside.web.device import theme_of
+from tankside.web.drawing.kinds import BATH_NAMES
 
 FOLDER = Path(__file__).parent / "templates"
 SHEETS = (
@@ -60,7 +61,7 @@ def _environment() -> Environment:
         trim_blocks=True,
         lstrip_blocks=True,
     )
-    environment.globals.update(static_url=static_url, contents=CONTENTS, sheets=SHEETS)
+    environment.globals.update(static_url=static_url, contents=CONTENTS, sheets=SHEETS, bath_names=BATH_NAMES)
     return environment
 
 
