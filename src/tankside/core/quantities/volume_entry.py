@@ -11,7 +11,7 @@ from tankside.core.quantities.typed import MIXED, Candidate, number, one_of, pla
 
 _TYPED = re.compile(
     rf"(?P<number>{MIXED}|\d+(?: \d{{3}})*(?:[.,]\d+)?|\d*[.,]\d+) ?"
-    r"(?:(?P<kind>us|u\.s\.|american|imp\.?|imperial|uk) ?)?(?P<unit>[a-z][a-z. ]*\d?)?"
+    r"(?:(?P<kind>us|u\.s\.|american|imperial|imp\.?|uk) ?)?(?P<unit>[a-z][a-z. ]*\d?)?"
 )
 _METRIC_ML = {
     **dict.fromkeys(("ml", "cc", "cm3", "millilitre", "millilitres", "milliliter", "milliliters"), 1.0),
@@ -84,13 +84,13 @@ def _units(found: re.Match[str], preferences: Preferences) -> dict[str, float]:
 
 def _bare(readable: list[Candidate], usual: Limits) -> list[Candidate]:
     """Readings of a bare number: its own unit, or what it would usually be beside what it says."""
-    if not readable or (usual.hold(readable[0].value) and _same_unit(readable)):
-        return readable[:1]
+    own = [one for one in readable if _unit_of(one) == _unit_of(readable[0])]
+    if len(own) != 1 or usual.hold(own[0].value):
+        return own
     likely = next((one for one in readable if usual.hold(one.value)), None)
-    return readable[:1] if likely is None else [likely, readable[0]]
+    return own if likely is None else [likely, *own]
 
 
-def _same_unit(readable: list[Candidate]) -> bool:
-    """Whether the first unit has one reading only, so that no comma is in doubt."""
-    unit = readable[0].entry.split(" ", 1)[1]
-    return sum(one.entry.split(" ", 1)[1] == unit for one in readable) == 1
+def _unit_of(one: Candidate) -> str:
+    """The unit of a reading."""
+    return one.entry.split(" ", 1)[1]
