@@ -16,6 +16,7 @@ from scipy.optimize import linprog
 
 from tankside.core.development.rate import Row, rate_of, slopes_of, time_at
 from tankside.core.fits import line_with_belief
+from tankside.core.rates import Q10, ZERO_C, Arrhenius, energy_of_q10
 
 PRINTED = rows_of("time-temperature.csv")
 TABLES = {name: list(rows) for name, rows in groupby(PRINTED, key=lambda row: row["table_id"])}
@@ -103,3 +104,45 @@ def test_remembered_tables_have_the_shape(name: str) -> None:
     assert all(warm.time_s <= cool.time_s for cool, warm in pairwise(rows))
     assert not rate.interpolates
     assert 1.5 <= rate.q10.value <= 2.9
+
+
+def plain_slope(name: str, *, by_kelvin: bool = False) -> tuple[float, float]:
+    """Slope of ln t by C, or by 1/K, without belief, and the rms misfit in percent."""
+    rows = table(name)
+    temps = np.array([row.temp_c for row in rows])
+    x = 1 / (temps + ZERO_C) if by_kelvin else temps
+    logs = np.log([row.time_s for row in rows])
+    line = line_with_belief(x, logs, np.ones_like(x), slope=0.0, slope_sd=1e9, x_ref=float(x.mean()))
+    misfit = np.array([line.at(float(one)) for one in x]) - logs
+    return line.slope, 100 * float(np.sqrt(np.mean(misfit**2)))
+
+
+@pytest.mark.checks(of=line_with_belief)
+def test_how_the_factors_spread() -> None:
+    """Eleven seen tables: median 1.87, quartiles 1.59-2.17, extremes 1.47 and 3.79 (*derived* from seen)."""
+    seen = [name for name in SEEN if TABLES[name][0]["seen"] == "seen"]
+    factors = [float(np.exp(-10 * plain_slope(name)[0])) for name in seen]
+
+    assert len(seen) == 11
+    assert [1.47, 1.59, 1.87, 2.17, 3.79] == pytest.approx(
+        np.quantile(factors, [0, 0.25, 0.5, 0.75, 1]), abs=0.006
+    )
+
+
+@pytest.mark.checks(of=line_with_belief)
+def test_neither_law_fits_better() -> None:
+    """A factor per 10 K and an activation energy both miss the tables by 0.2 to 4.8 % rms (*derived*)."""
+    misfits = np.array([[plain_slope(name, by_kelvin=law)[1] for law in (False, True)] for name in TABLES])
+
+    assert (0.2, 4.8) == pytest.approx((misfits.min(), misfits.max()), abs=0.05)
+    assert np.abs(misfits[:, 0] - misfits[:, 1]).max() < 0.15
+
+
+@pytest.mark.checks(of=energy_of_q10)
+def test_how_the_laws_part() -> None:
+    """Matched on 15-25 C at 2.5 they differ by -0.8, -0.5, -1.1 and -3.0 % at 15, 24, 26, 30 C."""
+    temps = np.array([15.0, 24.0, 26.0, 30.0])
+    energy = energy_of_q10(2.5, from_c=15, to_c=25)
+    apart = 100 * (Arrhenius(energy).factor(temps) / Q10(2.5).factor(temps) - 1)
+
+    assert [-0.8, -0.5, -1.1, -3.0] == pytest.approx(apart, abs=0.05)

@@ -9,11 +9,11 @@ import numpy as np
 
 from tankside.core.development.contrast import C_INF_OVER_CI, contrast_deviation
 from tankside.core.development.equivalent_time import equivalent_time, time_needed
+from tankside.core.development.rate import TimeRule
 from tankside.core.doubt.distributions import FloatArray, LogNormal
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.rates import DEFAULT_Q10, Q10
 
-TimeRule = Literal["rate", "table only", "completion"]
 Size = Literal["too small to see", "just", "will show"]
 
 WORTH_TELLING_S = 10.0

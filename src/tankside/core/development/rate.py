@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 import numpy as np
 
@@ -12,6 +13,9 @@ from tankside.core.doubt.estimate import Estimate
 from tankside.core.fits import Line, SlopeRange, line_with_belief, slopes_through
 from tankside.core.rates import DEFAULT_Q10, Q10_BELIEF
 from tankside.core.refusals import refuse
+
+TimeRule = Literal["rate", "table only", "completion"]
+"""How a method's time goes with temperature: by its rate, as its table says and no further, or not at all."""
 
 DEFAULT_LEAST_C, DEFAULT_MOST_C = 18.0, 24.0
 BEYOND_ROWS_K = 2.0

@@ -55,7 +55,7 @@ def propagate(model: Model, groups: Sequence[Group], draws: FloatArray) -> Outco
 
     Arguments: a vectorised `model`; `groups` with distinct input names; `draws` uniform between 0 and 1,
     one column for each input. Result: in the unit of the model.
-    Source: JCGM 101:2008 clause 7. Doubt: of an end of the interval about 1.5 % of sd with 10,000 draws.
+    Source: JCGM 101:2008 clause 7. Doubt: of an end of the interval about 2 % of sd with 10,000 draws.
 
     >>> from tankside.core.doubt.distributions import Normal
     >>> from tankside.core.doubt.groups import alone

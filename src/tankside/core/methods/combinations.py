@@ -7,13 +7,13 @@ from datetime import date
 from typing import Literal
 from uuid import UUID
 
+from tankside.core.development.rate import TimeRule
 from tankside.core.methods.baths import Agitation
 from tankside.core.solutions.notation import Dilution
 
 RowSource = Literal["leaflet", "own", "accepted"]
 TankKind = Literal["plastic", "steel"]
 TimingConvention = Literal["pour-in to pour-out", "filled to pour-out"]
-TimeRule = Literal["rate", "table only", "completion"]
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from tankside.core.development.contrast import INDUCTION_S, c_inf_over
+from tankside.core.development.rate import TimeRule
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.baths import Step, Times
-from tankside.core.methods.combinations import TimeRule
 from tankside.core.methods.default_method import DRAIN_EARLY_S, DRAIN_LATE_S, default_method
 from tankside.core.methods.known_time import KnownTime, known_time
 from tankside.core.planning.development import (

@@ -6,11 +6,11 @@ from dataclasses import dataclass, replace
 
 from tankside.core.development.advice import (
     Size,
-    TimeRule,
     end_of_development,
     made_by,
     reading_moves_the_end,
 )
+from tankside.core.development.rate import TimeRule
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.doubt.groups import seed_of, uniform_draws
 from tankside.core.planning.plan import Development

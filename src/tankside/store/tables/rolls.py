@@ -6,7 +6,8 @@ from typing import get_args
 
 from sqlalchemy import INTEGER, REAL, TEXT, Column, ForeignKey, UniqueConstraint
 
-from tankside.core.methods.combinations import RowSource, TankKind, TimeRule, TimingConvention
+from tankside.core.development.rate import TimeRule
+from tankside.core.methods.combinations import RowSource, TankKind, TimingConvention
 from tankside.core.rolls.formats import KINDS
 from tankside.core.rolls.roll import Grain, Standing
 from tankside.store.columns import Day, KeyText, Moment, YesNo, holds, one_of, yes_or_no
