@@ -5,18 +5,24 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field, fields, replace
-from datetime import datetime
+from datetime import UTC, datetime, timedelta
 from typing import Any, Generic, TypeVar
 from uuid import UUID
+
+from evening_clock import CountingDice, SetClock
 
 from tankside.core.methods.combinations import Combination
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.plan import Plan
 from tankside.core.rolls.roll import Film, Roll
+from tankside.core.run.envelope import Event
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle
+from tankside.sink.broadcast import Broadcast
+from tankside.sink.live_runs import LiveRuns
+from tankside.workflows.house import House
 from tankside.workflows.ports import Desk
-from tankside.workflows.records import CodeTaken, Conflict, KeptAnswer, KeptProposal, Photograph
+from tankside.workflows.records import CodeTaken, Conflict, KeptAnswer, KeptProposal, Photograph, RunHeading
 
 Thing = TypeVar("Thing", bound=Tank | Thermometer | Place)
 
@@ -32,6 +38,7 @@ class Memory:
     plans: dict[tuple[UUID, int], Plan] = field(default_factory=dict)
     batches: dict[UUID, Batch] = field(default_factory=dict)
     bottles: dict[UUID, Bottle] = field(default_factory=dict)
+    events: list[Event] = field(default_factory=list)
     ledger: list[Booking] = field(default_factory=list)
     answers: dict[str, KeptAnswer] = field(default_factory=dict)
     tanks: dict[UUID, Tank] = field(default_factory=dict)
@@ -221,6 +228,38 @@ class MemoryBottles:
         self._memory.bottles[bottle.key] = replace(bottle, code=self._memory.bottles[bottle.key].code)
 
 
+class MemoryRunLog:
+    """The run log in memory."""
+
+    def __init__(self, memory: Memory) -> None:
+        self._memory = memory
+
+    def append(self, events: Sequence[Event]) -> None:
+        """Add, each number and id once."""
+        numbers = {(one.run, one.seq) for one in self._memory.events}
+        ids = {one.id for one in self._memory.events}
+        if any((one.run, one.seq) in numbers or one.id in ids for one in events):
+            raise Conflict(str(events[0].run))
+        self._memory.events.extend(events)
+
+    def after(self, run: UUID, seq: int = 0) -> tuple[Event, ...]:
+        """In order."""
+        found = [one for one in self._memory.events if one.run == run and one.seq > seq]
+        return tuple(sorted(found, key=lambda one: one.seq))
+
+    def headings(self) -> tuple[RunHeading, ...]:
+        """The latest first."""
+        runs = {one.run for one in self._memory.events}
+        return tuple(sorted(map(self._heading, runs), key=lambda one: one.opened, reverse=True))
+
+    def _heading(self, run: UUID) -> RunHeading:
+        events = self.after(run)
+        opened = next(one for one in events if one.kind == "run-opened").happened.wall_us
+        closed = any(one.kind == "run-closed" for one in events)
+        at = datetime(1970, 1, 1, tzinfo=UTC) + timedelta(microseconds=opened)
+        return RunHeading(run, at, events[-1].seq, closed)
+
+
 class MemoryLedger:
     """The ledger in memory."""
 
@@ -357,6 +396,7 @@ def memory_desk() -> Desk:
         plans=MemoryPlans(memory),
         batches=MemoryBatches(memory),
         bottles=MemoryBottles(memory),
+        run_log=MemoryRunLog(memory),
         ledger=MemoryLedger(memory),
         answers=MemoryAnswers(memory),
         tanks=MemoryThings(memory.tanks),
@@ -366,3 +406,10 @@ def memory_desk() -> Desk:
         photographs=MemoryPhotographs(memory),
         preferences=MemoryPreferences(memory),
     )
+
+
+def memory_house(desk: Desk | None = None) -> House:
+    """A house whose runs are live over a desk in memory."""
+    desk, dice = desk or memory_desk(), CountingDice()
+    broadcast = Broadcast(lambda: 0)
+    return House(desk, LiveRuns(desk, dice, written=broadcast.written), broadcast, SetClock(), dice)

@@ -10,7 +10,8 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from tankside.workflows.ports import Desk
+from tankside.workflows.house import House
+from tankside.workflows.ports import Clock, Desk, Dice
 
 if TYPE_CHECKING:
     from fastapi import FastAPI
@@ -31,24 +32,44 @@ def desk_over(file: Path) -> Iterator[Desk]:
         database.close()
 
 
-def app_over(desk: Desk) -> FastAPI:
-    """The pages over a desk."""
+@contextmanager
+def open_house(file: Path, clock: Clock, dice: Dice) -> Iterator[House]:
+    """Everything joined over one database, made if need be; streams are ended and it is closed afterwards."""
+    from tankside.sink.broadcast import Broadcast
+    from tankside.sink.live_runs import LiveRuns
+    from tankside.store.connection import Database
+    from tankside.store.desk import stored_desk
+
+    database = Database(file)
+    broadcast = Broadcast(database.version)
+    try:
+        desk = stored_desk(database)
+        yield House(desk, LiveRuns(desk, dice, written=broadcast.written), broadcast, clock, dice)
+    finally:
+        broadcast.close()
+        database.close()
+
+
+def app_over(house: House) -> FastAPI:
+    """The pages over a house."""
     from tankside.web.app import make_app
     from tankside.wording.refusals import say
 
-    return make_app(desk, say=say)
+    return make_app(house, say=say)
 
 
 def serve(*, port: int, data_folder: Path | None, opened: Opened) -> None:
     """Serve the pages until told to stop; `opened` hears the address and the folder once both are held."""
+    from tankside.machine.clock import MachineClock
     from tankside.machine.data_folder import open_data_folder
+    from tankside.machine.dice import MachineDice
     from tankside.machine.port import LOOPBACK, take_port
     from tankside.web.serving import serve_app
 
     folder = open_data_folder(data_folder)
     with take_port(port) as taken:
         address = f"http://{LOOPBACK}:{taken.getsockname()[1]}"
-        with folder.served_at(address), desk_over(folder.own) as desk:
-            app = app_over(desk)
+        with folder.served_at(address), open_house(folder.own, MachineClock(), MachineDice()) as house:
+            app = app_over(house)
             opened(address, folder.path)
             serve_app(app, taken)

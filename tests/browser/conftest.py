@@ -11,8 +11,10 @@ from browser.taps import Taps
 from browser.watch import Watch
 from playwright.sync_api import Browser, Page, sync_playwright
 
+from tankside.machine.clock import MachineClock
+from tankside.machine.dice import MachineDice
 from tankside.machine.port import LOOPBACK
-from tankside.wiring import app_over, desk_over
+from tankside.wiring import app_over, open_house
 
 FLAGS = (
     "--disable-quic",
@@ -48,7 +50,8 @@ def chromium() -> Iterator[Browser]:
 @pytest.fixture
 def address(tmp_path: Path) -> Iterator[str]:
     """Where a whole Tankside answers, over a database of its own."""
-    with desk_over(tmp_path / "tankside.db") as desk, served(app_over(desk)) as address:
+    house = open_house(tmp_path / "tankside.db", MachineClock(), MachineDice())
+    with house as opened, served(app_over(opened)) as address:
         yield address
 
 

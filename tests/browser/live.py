@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import replace
 
-from fakes import memory_desk
+from fakes import memory_desk, memory_house
 from fastapi import FastAPI
 
 from tankside.machine.port import LOOPBACK, take_port
@@ -39,6 +39,7 @@ def served(app: FastAPI) -> Iterator[str]:
 @contextmanager
 def serving(desk: Desk | None = None) -> Iterator[str]:
     """The address of the pages over `desk`, or over one in memory."""
-    app = make_app(desk or replace(memory_desk(), kept_at="~/tankside"), say=lambda refusal: refusal.code)
+    house = memory_house(desk or replace(memory_desk(), kept_at="~/tankside"))
+    app = make_app(house, say=lambda refusal: refusal.code)
     with served(app) as address:
         yield address

@@ -14,6 +14,7 @@ from tankside.store.plans import StoredPlans
 from tankside.store.preferences import StoredPreferences
 from tankside.store.proposals import StoredProposals
 from tankside.store.rolls import StoredRolls
+from tankside.store.run_log import StoredRunLog
 from tankside.workflows.ports import Desk
 
 PHOTOGRAPH_FOLDER = "photographs"
@@ -30,6 +31,7 @@ def stored_desk(database: Database) -> Desk:
         plans=StoredPlans(database),
         batches=StoredBatches(database),
         bottles=StoredBottles(database),
+        run_log=StoredRunLog(database),
         ledger=StoredLedger(database),
         answers=StoredAnswers(database),
         tanks=tanks(database),

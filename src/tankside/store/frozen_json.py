@@ -19,8 +19,8 @@ def _adapter(kind: Any) -> TypeAdapter[Any]:
 
 
 def to_json(kind: type[Value], value: Value) -> str:
-    """`value` as one line of JSON; floats come back digit for digit."""
-    return _adapter(cast(Any, kind)).dump_json(value).decode()
+    """`value` as one line of JSON; floats come back digit for digit, a value of another type is a bug."""
+    return _adapter(cast(Any, kind)).dump_json(value, warnings="error").decode()
 
 
 def from_json(kind: type[Value], text: str) -> Value:

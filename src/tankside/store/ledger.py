@@ -7,13 +7,12 @@ from typing import Any
 from uuid import UUID
 
 from sqlalchemy import ColumnElement, Row, insert, literal_column, select
-from sqlalchemy.exc import IntegrityError
 
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.ledger import LedgerLine
+from tankside.store.conflicts import conflict_if_taken
 from tankside.store.connection import Database
 from tankside.store.tables.shelf import LEDGER
-from tankside.workflows.records import Conflict
 
 
 def _row(booking: Booking) -> dict[str, Any]:
@@ -57,11 +56,8 @@ class StoredLedger:
         """Book lines; raises `Conflict` where a line of that event stands already."""
         if not bookings:
             return
-        with self._database.writing() as connection:
-            try:
-                connection.execute(insert(LEDGER), [_row(one) for one in bookings])
-            except IntegrityError as error:
-                raise Conflict("booked already") from error
+        with self._database.writing() as connection, conflict_if_taken("booked already"):
+            connection.execute(insert(LEDGER), [_row(one) for one in bookings])
 
     def of_bottle(self, code: str) -> tuple[Booking, ...]:
         """What was booked on one bottle, in order."""

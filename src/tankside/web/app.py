@@ -1,4 +1,4 @@
-"""The web face joined: guard, pages, styles, and the desk they stand on."""
+"""The web face joined: guard, pages, styles, and the house they stand on."""
 
 from __future__ import annotations
 
@@ -14,13 +14,13 @@ from tankside.web.assets import FOLDER, Editions
 from tankside.web.errors import LastResort, Say, http_answer, refused_answer
 from tankside.web.guard import Guard
 from tankside.web.pages import ROUTERS
-from tankside.workflows.ports import Desk
+from tankside.workflows.house import House
 
 
-def make_app(desk: Desk, *, say: Say, hosts: Iterable[str] = ()) -> FastAPI:
-    """The app over `desk`; `say` words a refusal, `hosts` are answered beside the loopback names."""
+def make_app(house: House, *, say: Say, hosts: Iterable[str] = ()) -> FastAPI:
+    """The app over `house`; `say` words a refusal, `hosts` are answered beside the loopback names."""
     app = FastAPI(title="Tankside", docs_url=None, redoc_url=None, openapi_url=None)
-    app.state.desk = desk
+    app.state.house = house
     app.state.say = say
 
     def answer_refused(request: Request, error: Exception) -> Response:

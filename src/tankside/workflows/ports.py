@@ -17,11 +17,30 @@ from tankside.core.methods.combinations import Combination
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.plan import Plan
 from tankside.core.rolls.roll import Film, Roll
+from tankside.core.run.envelope import Event
+from tankside.core.run.instants import Instant
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle
-from tankside.workflows.records import KeptAnswer, KeptProposal, Photograph
+from tankside.workflows.records import KeptAnswer, KeptProposal, Photograph, RunHeading
 
 Thing = TypeVar("Thing")
+
+
+class Clock(Protocol):
+    """Whatever tells the time."""
+
+    def now(self) -> Instant:
+        """The present instant."""
+
+
+class Dice(Protocol):
+    """Whatever gives identity and chance."""
+
+    def key(self) -> UUID:
+        """A fresh key."""
+
+    def below(self, count: int) -> int:
+        """A whole number from 0 to `count` - 1, each as likely."""
 
 
 class Kept(Protocol[Thing]):
@@ -127,6 +146,19 @@ class Bottles(Protocol):
         """Write over all but the code of a known bottle."""
 
 
+class RunLog(Protocol):
+    """What happened in every run, append-only."""
+
+    def append(self, events: Sequence[Event]) -> None:
+        """Add events; raises `Conflict` where a number of the run, or the id of an event, is taken."""
+
+    def after(self, run: UUID, seq: int = 0) -> tuple[Event, ...]:
+        """The events of `run` whose number is above `seq`, in order."""
+
+    def headings(self) -> tuple[RunHeading, ...]:
+        """All runs, the latest first."""
+
+
 class Ledger(Protocol):
     """The append-only account of the bottles."""
 
@@ -201,6 +233,7 @@ class Desk:
     plans: Plans
     batches: Batches
     bottles: Bottles
+    run_log: RunLog
     ledger: Ledger
     answers: Answers
     tanks: Kept[Tank]

@@ -7,7 +7,9 @@ from datetime import datetime
 from typing import Literal
 from uuid import UUID
 
+from tankside.core.refusals import Refusal
 from tankside.core.review.proposals import Proposal
+from tankside.core.run.decide.drafts import Answer
 
 Media = Literal["image/jpeg", "image/png", "image/heic"]
 ProposalStanding = Literal["offered", "accepted", "declined"]
@@ -15,11 +17,11 @@ ProposalStanding = Literal["offered", "accepted", "declined"]
 
 @dataclass(frozen=True, slots=True)
 class KeptAnswer:
-    """The answer to a command, so that a repeat gets the same; the numbers are those of its events."""
+    """What was `said` to a command, so that a repeat gets the same; the numbers are those of its events."""
 
     command: str
     run: UUID
-    answer: str
+    said: Answer | Refusal
     from_seq: int | None = None
     to_seq: int | None = None
 

@@ -10,7 +10,9 @@ import pytest
 from evening import COMBINATION, MADE, key
 
 from tankside.core.doubt.estimate import Estimate
+from tankside.core.refusals import Refusal
 from tankside.core.review.proposals import Proposal
+from tankside.core.run.decide.drafts import Answer
 from tankside.core.shelf.bookings import Booking, opposite
 from tankside.core.shelf.ledger import LedgerLine
 from tankside.workflows.ports import Desk
@@ -22,6 +24,7 @@ DRAWN = Booking(
 BACK = Booking(
     key(62), LedgerLine("K7M4-T", "returned", 590.0, 2.0, "phone:4/2"), "phone:4/2", 0, MADE, key(7)
 )
+NOTED = KeptAnswer("phone:3", key(7), Answer("noted", "phone:3/0", 12, {"ml": 600.0}), 2, 3)
 PICTURE = b"\xff\xd8\xff invented picture"
 PHOTOGRAPH = Photograph(
     sha256(PICTURE).hexdigest(), "roll", key(1), "image/jpeg", len(PICTURE), MADE, "window"
@@ -57,15 +60,15 @@ def test_a_line_is_taken_back_once(desk: Desk) -> None:
 
 def test_a_command_has_one_answer(desk: Desk) -> None:
     """It should find the answer that was given, refusals too, and take no second one."""
-    given = KeptAnswer("phone:3", key(7), '{"kind": "noted"}', 2, 3)
-    refused = KeptAnswer("phone:4", key(7), '{"kind": "refused"}')
+    given = NOTED
+    refused = KeptAnswer("phone:4", key(7), Refusal("screen-behind", {"last_seq": 9}, None, ("look-again",)))
     desk.answers.keep(given)
     desk.answers.keep(refused)
     assert given == desk.answers.find("phone:3")
     assert refused == desk.answers.find("phone:4")
     assert desk.answers.find("phone:5") is None
     with pytest.raises(Conflict):
-        desk.answers.keep(replace(given, answer="{}"))
+        desk.answers.keep(replace(given, said=Answer("agreed")))
     assert given == desk.answers.find("phone:3")
 
 
@@ -105,7 +108,7 @@ def test_acts_together_are_all_or_none(desk: Desk) -> None:
             desk.ledger.append([DRAWN])
             assert (DRAWN,) == desk.ledger.all()
             with desk.together():
-                desk.answers.keep(KeptAnswer("phone:3", key(7), "{}"))
+                desk.answers.keep(NOTED)
             desk.ledger.append([DRAWN])
 
     with pytest.raises(Conflict):
@@ -119,6 +122,6 @@ def test_acts_together_are_kept(desk: Desk) -> None:
     """It should keep everything when all acts went well."""
     with desk.together():
         desk.ledger.append([DRAWN])
-        desk.answers.keep(KeptAnswer("phone:3", key(7), "{}", 1, 1))
+        desk.answers.keep(NOTED)
     assert (DRAWN,) == desk.ledger.all()
     assert desk.answers.find("phone:3") is not None

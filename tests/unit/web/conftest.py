@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from fakes import memory_desk
+from fakes import memory_desk, memory_house
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
@@ -17,8 +17,8 @@ ADDRESS = "http://localhost:8420"
 @pytest.fixture
 def app() -> FastAPI:
     """The web face over a desk that keeps its data nowhere."""
-    desk = replace(memory_desk(), kept_at="~/tankside")
-    return make_app(desk, say=lambda refusal: f"No: {refusal.code}.")
+    house = memory_house(replace(memory_desk(), kept_at="~/tankside"))
+    return make_app(house, say=lambda refusal: f"No: {refusal.code}.")
 
 
 @pytest.fixture

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from fakes import memory_desk
+from fakes import memory_house
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
@@ -32,7 +32,7 @@ def test_a_rebound_name_is_turned_away(stranger: TestClient, host: str) -> None:
 
 def test_a_named_host_is_answered() -> None:
     """A name given at the start is answered beside the loopback ones, without its port."""
-    app = make_app(memory_desk(), say=lambda refusal: refusal.code, hosts=["192.168.1.20:8420"])
+    app = make_app(memory_house(), say=lambda refusal: refusal.code, hosts=["192.168.1.20:8420"])
 
     assert 200 == TestClient(app, base_url="http://192.168.1.20:8420").get("/").status_code
 

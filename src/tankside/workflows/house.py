@@ -1,0 +1,31 @@
+"""Everything that a face stands on: the desk, the runs that are live, clock and dice."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator, Callable
+from dataclasses import dataclass
+from typing import Protocol
+
+from tankside.workflows.note_at_sink import Sink
+from tankside.workflows.ports import Clock, Desk, Dice
+
+
+class Following(Protocol):
+    """Whatever wakes the screens of a run."""
+
+    def follow(self, number: Callable[[], int]) -> AsyncIterator[int]:
+        """The number of the view now, and again each time it has changed, until closed."""
+
+    def close(self) -> None:
+        """End every stream."""
+
+
+@dataclass(frozen=True, slots=True)
+class House:
+    """A whole Tankside behind its ports."""
+
+    desk: Desk
+    live_runs: Sink
+    broadcast: Following
+    clock: Clock
+    dice: Dice

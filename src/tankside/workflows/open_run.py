@@ -1,0 +1,72 @@
+"""From a plan to a run: the plan is frozen into the first event, and the bench as it stands."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from uuid import UUID
+
+from tankside.core.refusals import Refusal, Refused, refuse
+from tankside.core.run.commands import Command, OpenRun
+from tankside.core.run.events import BenchBottle
+from tankside.core.run.instants import Instant
+from tankside.core.shelf.bookings import Booking
+from tankside.core.shelf.bottles import Batch, Bottle
+from tankside.core.solutions.notation import Dilution
+from tankside.workflows.note_at_sink import Sink
+from tankside.workflows.ports import Desk
+
+
+def open_run(
+    desk: Desk,
+    sink: Sink,
+    run: UUID,
+    plan: UUID,
+    now: Instant,
+    *,
+    people: tuple[str, ...] = (),
+    models: tuple[str, ...] = (),
+    app: str = "",
+    device: str = "",
+) -> UUID:
+    """Open the run `run` with the latest number of `plan`; asked twice it is opened once.
+
+    The key of the run is drawn when the page is made, so that a second press opens no second run.
+    """
+    found = desk.plans.by_key(plan)
+    if found is None:
+        raise refuse("no-such-plan", ways_on=("plan",))
+    asked = OpenRun(found, found.place.zone, people, models, app, bench(desk))
+    answer = sink.note(run, Command(id=f"open:{run}", asked=asked, device=device, run=run), now)
+    if isinstance(answer.said, Refusal):
+        raise Refused(answer.said)
+    return run
+
+
+def bench(desk: Desk) -> tuple[BenchBottle, ...]:
+    """Every bottle as it stands now, with what the ledger says is in it."""
+    batches = {batch.key: batch for batch in desk.batches.all()}
+    return tuple(
+        _on_the_bench(bottle, batches[bottle.batch], desk.ledger.of_bottle(bottle.code))
+        for bottle in desk.bottles.all()
+    )
+
+
+def _on_the_bench(bottle: Bottle, batch: Batch, booked: Iterable[Booking]) -> BenchBottle:
+    lines = [one.line for one in booked]
+    return BenchBottle(
+        code=bottle.code,
+        kind=batch.kind,
+        name=batch.name,
+        ml=sum(line.ml for line in lines) if lines else None,
+        stock_share=stock_share(batch),
+        cap=bottle.cap,
+        place=bottle.place,
+    )
+
+
+def stock_share(batch: Batch) -> float:
+    """Share of stock in a batch: 1.0 for stock or concentrate, 0.2 for a working strength of 1+4."""
+    stock, plus, water = batch.parts.partition("+")
+    if batch.strength != "working" or not (plus and stock.strip().isdigit() and water.strip().isdigit()):
+        return 1.0
+    return Dilution(int(stock), int(water)).stock_fraction
