@@ -69,11 +69,15 @@ class Memory:
         self.codes.add(code)
 
 
-class MemoryFilms:
-    """Films in memory."""
+class InMemory:
+    """One noun of a memory."""
 
     def __init__(self, memory: Memory) -> None:
         self._memory = memory
+
+
+class MemoryFilms(InMemory):
+    """Films in memory."""
 
     def all(self) -> tuple[Film, ...]:
         """All, by name."""
@@ -88,11 +92,8 @@ class MemoryFilms:
         self._memory.films[film.name] = film
 
 
-class MemoryRolls:
+class MemoryRolls(InMemory):
     """Rolls in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def _whole(self, roll: Roll) -> Roll:
         return replace(roll, film=self._memory.films[roll.film.name])
@@ -129,11 +130,8 @@ def _identity(combination: Combination) -> tuple[object, ...]:
     return (one.film, one.developer, one.dilution, one.agitation, one.tank, one.convention)
 
 
-class MemoryCombinations:
+class MemoryCombinations(InMemory):
     """Combinations in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def all(self) -> tuple[Combination, ...]:
         """By film and developer."""
@@ -162,11 +160,8 @@ class MemoryCombinations:
         return combination
 
 
-class MemoryPlans:
+class MemoryPlans(InMemory):
     """Plans in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def keep(self, plan: Plan) -> None:
         """Once per number."""
@@ -184,11 +179,8 @@ class MemoryPlans:
         return max(self._memory.plans.values(), key=lambda one: (one.made, one.number), default=None)
 
 
-class MemoryBatches:
+class MemoryBatches(InMemory):
     """Batches in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def all(self) -> tuple[Batch, ...]:
         """The latest first."""
@@ -204,11 +196,8 @@ class MemoryBatches:
         self._memory.batches[batch.key] = batch
 
 
-class MemoryBottles:
+class MemoryBottles(InMemory):
     """Bottles in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def all(self) -> tuple[Bottle, ...]:
         """By code."""
@@ -228,11 +217,8 @@ class MemoryBottles:
         self._memory.bottles[bottle.key] = replace(bottle, code=self._memory.bottles[bottle.key].code)
 
 
-class MemoryRunLog:
+class MemoryRunLog(InMemory):
     """The run log in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def append(self, events: Sequence[Event]) -> None:
         """Add, each number and id once."""
@@ -260,11 +246,8 @@ class MemoryRunLog:
         return RunHeading(run, at, events[-1].seq, closed)
 
 
-class MemoryLedger:
+class MemoryLedger(InMemory):
     """The ledger in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def append(self, bookings: Sequence[Booking]) -> None:
         """Book, each line of an event once, each line taken back once."""
@@ -288,11 +271,8 @@ class MemoryLedger:
         return tuple(self._memory.ledger)
 
 
-class MemoryAnswers:
+class MemoryAnswers(InMemory):
     """Answers in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def find(self, command: str) -> KeptAnswer | None:
         """By command."""
@@ -324,11 +304,8 @@ class MemoryThings(Generic[Thing]):
         self._things[thing.key] = thing
 
 
-class MemoryProposals:
+class MemoryProposals(InMemory):
     """Proposals in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def all(self) -> tuple[KeptProposal, ...]:
         """The latest first."""
@@ -346,11 +323,8 @@ class MemoryProposals:
         )
 
 
-class MemoryPhotographs:
+class MemoryPhotographs(InMemory):
     """Photographs in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def of(self, about: UUID) -> tuple[Photograph, ...]:
         """The earliest first."""
@@ -369,11 +343,8 @@ class MemoryPhotographs:
         return self._memory.pictures.get(sha256)
 
 
-class MemoryPreferences:
+class MemoryPreferences(InMemory):
     """Preferences in memory."""
-
-    def __init__(self, memory: Memory) -> None:
-        self._memory = memory
 
     def all(self) -> Mapping[str, str]:
         """All."""

@@ -53,9 +53,10 @@ def said_to_json(said: Answer | Refusal) -> str:
 def said_from_json(text: str) -> Answer | Refusal:
     """What `said_to_json` wrote."""
     told = json.loads(text)
-    if told["kind"] == "answer":
-        return Answer(told["code"], told["about"], told["at_us"], told["numbers"])
-    return Refusal(told["code"], told["numbers"], told["at"], tuple(told["ways_on"]))
+    is_answer, code, numbers = told["kind"] == "answer", told["code"], told["numbers"]
+    if is_answer:
+        return Answer(code, told["about"], told["at_us"], numbers)
+    return Refusal(code, numbers, told["at"], tuple(told["ways_on"]))
 
 
 def _answer(row: Row[Any]) -> KeptAnswer:

@@ -67,7 +67,7 @@ def add_roll(desk: Desk, dice: Dice, new: NewRoll, now: Instant) -> Roll:
 def edit_roll(desk: Desk, roll: Roll) -> None:
     """Write over what is known of a roll, but for its code."""
     if desk.rolls.by_key(roll.key) is None:
-        raise refuse("no-such-roll", roll=roll.code, ways_on=("look-at-the-rolls",))
+        raise refuse("no-such-roll", roll_code=roll.code, ways_on=("look-at-the-rolls",))
     _real_index(roll.index)
     desk.rolls.keep(replace(roll, film=_known_by_name(desk, roll.film)))
 
@@ -77,7 +77,7 @@ def find_roll(desk: Desk, typed: str) -> Roll:
     code = str(read_code(typed))
     roll = desk.rolls.by_code(code)
     if roll is None:
-        raise refuse("no-such-roll", roll=code, ways_on=("look-at-the-rolls",))
+        raise refuse("no-such-roll", roll_code=code, ways_on=("look-at-the-rolls",))
     return roll
 
 

@@ -8,12 +8,16 @@ SENTENCES = {
         "A contrast of {contrast} is out of reach: the most this film gives in this developer is {c_inf}."
     ),
     "density-out-of-range": "A density of {density} is none that a negative has; it lies between 0 and 4.",
+    "film-is-missing": "Say which film it is.",
     "film-length-out-of-range": "A length of {length_m} is none of 135 film; it lies between 0.1 and 30.5 m.",
+    "no-free-code": "{draws} codes were drawn and each is on a sticker already.",
+    "no-such-roll": "There is no roll {roll_code}.",
     "shadow-above-highlight": "The shadow ({shadow}) must be thinner than the highlight ({highlight}).",
     "sheets-out-of-range": "{sheets} sheets do not go together; it is one to a dozen.",
     "slope-out-of-range": "A local slope of {slope} is none of a negative; it lies between 0.1 and 2.",
 }
 WAYS_ON = {
     "another-developer": "Take another developer.",
+    "look-at-the-rolls": "Look at the list of rolls.",
     "lower-contrast": "Aim at a lower contrast.",
 }

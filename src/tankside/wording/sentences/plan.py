@@ -4,6 +4,7 @@ from __future__ import annotations
 
 SENTENCES = {
     "no-rolls-chosen": "No roll is chosen.",
+    "no-such-plan": "That plan is not kept here.",
     "no-time-at-index": "No time is known at index {index}; it is known at {known}.",
     "precious-roll-held": (
         "{roll_code} is precious and would be the first through a new {first_uses}, so it is held back."

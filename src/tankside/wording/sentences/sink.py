@@ -25,6 +25,7 @@ SENTENCES = {
     "nothing-planned": "There is no tankful in this plan.",
     "plan-drops-bath": "{bath} is in the tank and the new plan has no place for it.",
     "plan-outdated": "Plan {number} is not newer than the one in use, {is_now}.",
+    "run-busy": "Others were quicker {tries} times running, so this was not noted yet.",
     "run-closed": "This run is closed.",
     "screen-behind": "Something changed after this screen was drawn, so nothing was done.",
     "tankfuls-open": "Tankfuls still open: {tankfuls}.",
