@@ -16,6 +16,7 @@ from tankside.web.drawing.kinds import BATH_NAMES, SIGNS
 from tankside.web.drawing.leaders import Words, elbow, spread
 from tankside.web.drawing.rings import Bead, rings
 from tankside.web.drawing.shapes import liquid, stripe, surface
+from tankside.web.drawing.stock import stock
 from tankside.web.drawing.vessel import Layer, bottle, column, cylinder
 from tankside.web.forms import Form
 from tankside.web.templating import ENVIRONMENT, page
@@ -40,8 +41,12 @@ def _at_the_sink() -> dict[str, object]:
     )
     placed = spread([Words(at, 26) for at in MARKS], top_px=56, bottom_px=336)
     words = [
-        (elbow(from_x=96, from_y=one.at_px, to_x=132, to_y=one.words_px), one.words_px, text)
-        for one, text in zip(placed, MARKS.values(), strict=True)
+        (
+            elbow(from_x=96 if at != 130 else 108, from_y=one.at_px, to_x=132, to_y=one.words_px),
+            one.words_px,
+            text,
+        )
+        for one, (at, text) in zip(placed, MARKS.items(), strict=True)
         if one.words_px is not None
     ]
     return {
@@ -81,8 +86,16 @@ def add_specimen(app: FastAPI) -> FastAPI:
                 doubt_length(clock, low=490, high=530, value=510, x=104),
             ],
             parts=lengths({"rate with temperature": 8, "step strips": 20, "thermometer": 12}, longest_px=90),
+            stocks=[
+                (
+                    "dev",
+                    stock(capacity_ml=1000, holds_ml=780, rolls_at_most=6.7, rolls_left=(5, 5), after_ml=30),
+                ),
+                ("stop", stock(capacity_ml=1000, holds_ml=940, rolls_at_most=25, rolls_left=(9, 15))),
+                ("wet", stock(capacity_ml=250, holds_ml=205, rolls_at_most=50, rolls_left=(40, 40))),
+            ],
             glasses=[
-                cylinder(high=300, unit=15, middle=4, long=4, holds=holds, left=44, top=30)
+                cylinder(high=300, unit=15, middle=4, long=4, holds=holds, left=28, top=30, width_px=44)
                 for holds in (60, 75)
             ],
             bottles=[

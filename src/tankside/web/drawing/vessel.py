@@ -213,7 +213,7 @@ class EmptyVessel:
 
 
 def empty_vessel(
-    scale: Graduation, *, left: float = 58.0, width_px: float = 72.0, above_px: float = 56.0
+    scale: Graduation, *, left: float = 50.0, width_px: float = 60.0, above_px: float = 56.0
 ) -> EmptyVessel:
     """Glass around a scale, its numerals outside at the left."""
     foot = above_px + scale.length_px
