@@ -21,6 +21,9 @@ from tankside.core.thermal.drift import (
 )
 from tankside.core.thermal.trace import Trace, grid, record
 
+LEAST_LOG_TAU_SD, LEAST_START_SD_K = 0.003, 0.01
+"""Nothing is taken to be known better than this, also where no interval is told."""
+
 MISFIT_SD = 3.0
 """Readings further than this many sd from the fitted drift: the record is followed instead."""
 
@@ -126,7 +129,7 @@ def fit_start(
         start_row, used = None, list(readings)
     elif planned is not None:
         first_c, used = planned.value, []
-        start_row = np.array([2 * Z95 / (planned.high - planned.low), 0.0])
+        start_row = np.array([1 / max((planned.high - planned.low) / (2 * Z95), LEAST_START_SD_K), 0.0])
     else:
         raise refuse("nothing-read-yet", ways_on=("read-the-tank",))
     design, misfit = _straightened(used, first_c, room_c, tau_min)
@@ -185,7 +188,7 @@ def _straightened(
     gone = times / (60 * tau_min.value)
     by_start = np.exp(-gone)
     by_log_tau = (first_c - room_c) * gone * by_start
-    log_tau_sd = np.log(tau_min.high / tau_min.low) / (2 * Z95)
+    log_tau_sd = max(np.log(tau_min.high / tau_min.low) / (2 * Z95), LEAST_LOG_TAU_SD)
     design = np.vstack([np.column_stack([by_start, by_log_tau]) / sds[:, None], [0.0, 1 / log_tau_sd]])
     return design, np.append((temps - room_c - (first_c - room_c) * by_start) / sds, 0.0)
 

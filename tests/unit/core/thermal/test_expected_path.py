@@ -95,3 +95,13 @@ def test_draws_straddle_what_is_told() -> None:
     assert path.drawn_c.shape == (2000, len(path.times_s))
     assert 0.45 < np.mean(path.drawn_c[:, 20] > path.temps_c[20]) < 0.55
     assert np.std(path.drawn_c[:, 4]) == pytest.approx(0.1, rel=0.05)
+
+
+def test_values_told_without_an_interval_are_nearly_certain() -> None:
+    """A start and a time constant without interval are used as they are, to a few thousandths."""
+    certain = Estimate(20.0, 20.0, 20.0, "C")
+    tau = Estimate(106.0, 106.0, 106.0, "min")
+    fit = fit_start([], room_c=16, tau_min=tau, planned=certain)
+
+    assert pytest.approx((20.0, 106.0)) == (fit.start_c, fit.tau_min)
+    assert fit.start.high - fit.start.low < 0.05
