@@ -5,19 +5,11 @@ from __future__ import annotations
 import time
 import uuid
 from pathlib import Path
-from typing import Protocol
 
 from tankside.core.run.instants import Instant
+from tankside.workflows.ports import Clock
 
 BOOT_ID = Path("/proc/sys/kernel/random/boot_id")
-
-
-class Clock(Protocol):
-    """Whatever tells the time of a run."""
-
-    def now(self) -> Instant:
-        """The present instant."""
-        ...
 
 
 class MachineClock:
