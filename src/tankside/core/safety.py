@@ -1,1 +1,78 @@
-"""Cautions by substance and strength."""
+"""Cautions at the moment of handling: what can hurt, as codes with where they come from.
+
+They stand in for no safety sheet: every list ends with the maker's sheet and the local codes.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Handled = Literal["developer", "stop bath", "fixer", "washing aid", "wetting agent", "water"]
+Moment = Literal["mix", "pour"]
+CautionCode = Literal[
+    "label-first", "gloves-developer", "glasses-developer", "powder-dust", "sheet-and-doctor",
+    "acid-concentrate", "acid-into-water", "sulfur-dioxide", "vent-acid-on-carbonate", "fixer-and-bleach",
+    "fixer-and-alkali", "fixer-waste", "scald", "mains", "makers-sheet",
+]  # fmt: skip
+How = Literal["published", "common practice", "from memory"]
+
+SCALD_FROM_C = 50.0
+"""Water from here on scalds (common practice)."""
+
+THIOSULFATE = "safety page of ammonium thiosulfate, CAS 7783-18-8 (reactivity)"
+SODIUM_THIOSULFATE = "NSW Department of Education, chemical sheet 1678: sodium thiosulfate"
+CLP = "EU CLP Regulation 1272/2008, Annex VI"
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """One caution: its code, how we come to it, and the source where there is one."""
+
+    code: CautionCode
+    how: How = "common practice"
+    source: str = ""
+
+
+LABEL = Caution("label-first")
+SHEET = Caution("makers-sheet")
+SCALD = Caution("scald")
+MAINS = Caution("mains")
+
+MIXING: dict[Handled, tuple[Caution, ...]] = {
+    "developer": (
+        Caution("gloves-developer", "from memory", f"{CLP}: metol, hydroquinone (H317)"),
+        Caution("glasses-developer", "published", "NITE Japan, classification FY2007: hydroquinone (H318)"),
+        Caution("powder-dust"),
+        Caution("sheet-and-doctor"),
+    ),
+    "stop bath": (
+        Caution("acid-concentrate", "from memory", f"{CLP}: acetic acid 10 to 90 %, citric acid"),
+        Caution("acid-into-water"),
+        Caution("sulfur-dioxide", "from memory", "EUH031 of sulfites and bisulfites"),
+    ),
+    "fixer": (
+        Caution("fixer-and-bleach", "published", THIOSULFATE),
+        Caution("fixer-and-alkali", "published", THIOSULFATE),
+        Caution("sulfur-dioxide", "published", SODIUM_THIOSULFATE),
+        Caution("fixer-waste"),
+    ),
+    "washing aid": (Caution("sulfur-dioxide", "from memory", "EUH031 of sulfites"),),
+    "wetting agent": (),
+    "water": (),
+}
+POURING: dict[Handled, tuple[Caution, ...]] = {"stop bath": (Caution("vent-acid-on-carbonate"),)}
+
+
+def cautions(handled: Handled, *, moment: Moment, hot_c: float | None = None) -> tuple[Caution, ...]:
+    """What to say before one liquid is mixed or poured; `hot_c` is the hottest water in hand (C).
+
+    Source: reference rows as named on each; rows from memory are marked so. Doubt: the maker's sheet decides.
+
+    >>> [one.code for one in cautions("stop bath", moment="pour")]
+    ['vent-acid-on-carbonate']
+    """
+    if moment == "pour":
+        return POURING.get(handled, ())
+    scald = (SCALD,) if hot_c is not None and hot_c >= SCALD_FROM_C else ()
+    return (LABEL, *scald, *MIXING[handled], SHEET)

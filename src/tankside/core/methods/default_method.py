@@ -54,7 +54,7 @@ def default_method(*, time_s: float, fix_longer: bool) -> Method:
     `fix_longer` is true for tabular film and for film of unknown grain. Result: a method whose developer is
     exact and used once, stop bath and fixer reused, wash of four fills, wetting bath thrown away.
 
-    Own model: common practice on the safe side, docs/science/default-method.
+    Own model: common practice on the safe side, docs/science/planning.
     Doubt: rules, not estimates; each is a least, an aim and a most.
 
     >>> [step.kind for step in default_method(time_s=570.0, fix_longer=False).steps]

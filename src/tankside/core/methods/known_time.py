@@ -60,7 +60,7 @@ def known_time(combination: Combination, index: float) -> KnownTime:
     Arguments: `index` above 0, looked up, never computed from another; refused where no row stands there.
     Result: the time at its row's own temperature. The newest accepted row, else the newest own one, gives
     the time and the leaflet's rows only the factor; leaflet rows alone give both, several of them a line.
-    Own model: docs/science/which-time. Doubt: that of the factor; whether the leaflet's time suits one's own
+    Own model: docs/science/planning. Doubt: that of the factor; whether the leaflet's time suits one's own
     film, tank and hands only step strips can tell.
     """
     rows = rows_in_use(combination, index)

@@ -15,7 +15,7 @@ def rinsed_before_developer(plan: Plan, letter: str) -> Plan:
     """The plan for a tankful whose stop bath was poured first: drain, three fills of water, then develop.
 
     The film is unharmed; the developer keeps its full time, which runs from its own pour.
-    Own model: docs/science/wrong-order (common practice). Doubt: none on the time; the fills are a rule.
+    Own model: docs/science/planning (common practice). Doubt: none on the time; the fills are a rule.
     """
     tankful = plan.tankful(letter)
     rinse = PlannedBath(f"{letter}.rinse", "wash", None, RINSE, "drain", None, RINSE_FILLS)

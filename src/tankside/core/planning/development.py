@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from math import floor
 
 import numpy as np
 
@@ -12,6 +11,7 @@ from tankside.core.development.rate import check_temperature
 from tankside.core.doubt.distributions import Z95, FloatArray
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.known_time import KnownTime
+from tankside.core.quantities.display import shown, time_step_s, to_step
 from tankside.core.rates import Q10
 from tankside.core.thermal.drift import READING_SD_K, temp_at
 from tankside.core.thermal.tank import liquid_for, met_c
@@ -21,9 +21,8 @@ WORTH_SHARE = 0.25
 """What a tank is worth is known to a quarter (docs/science/tank-and-liquid)."""
 
 TAU_BAND_MIN = (60.0, 180.0)
-COARSE_S, FINE_S = 15.0, 5.0
-COARSE_FROM_S = 20.0
-"""Times are told to 15 s where their interval is wider than this, else to 5 s."""
+FINE_S = 5.0
+"""No end of a band is known better."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,25 +139,22 @@ def mix_to(known: KnownTime, setting: Setting, time_s: float) -> WithParts:
     )
 
 
-def shown(end: Estimate) -> Estimate:
-    """An end as it is told: to 15 s where its interval is wider than 20 s, else to 5 s; the band outward.
+def told(end: Estimate) -> Estimate:
+    """An end as it is planned: to the step that its interval allows, the band outward.
 
     The ends of the band are first taken to 5 s, because they are not known better.
+    Own model: docs/science/planning. Doubt: that shown.
 
-    >>> out = shown(Estimate(535.8, 522.9, 553.1, "s"))
+    >>> out = told(Estimate(535.9, 523.1, 553.1, "s"))
     >>> out.value, out.low, out.high
     (540.0, 525.0, 555.0)
     """
-    step_s = COARSE_S if end.high - end.low > COARSE_FROM_S else FINE_S
-    low_s = floor(_to(end.low, FINE_S) / step_s) * step_s
-    high_s = -floor(-_to(end.high, FINE_S) / step_s) * step_s
-    value_s = _to(end.value, step_s)
-    return Estimate(value_s, min(low_s, value_s), max(high_s, value_s), end.unit, end.source)
-
-
-def _to(seconds: float, step_s: float) -> float:
-    """To the nearest whole step."""
-    return floor(seconds / step_s + 0.5) * step_s
+    step_s = time_step_s(end.high - end.low)
+    fine_s = min(step_s, FINE_S)
+    low_s, high_s = to_step(end.low, fine_s), to_step(end.high, fine_s)
+    band = Estimate(end.value, min(low_s, end.value), max(high_s, end.value), "s")
+    seen = shown(band, step_s)
+    return Estimate(seen.value, seen.low, seen.high, end.unit, end.source)
 
 
 def _end(known: KnownTime, setting: Setting, jug_c: float, *, q10: float, needed_s: float) -> float:
@@ -167,16 +163,16 @@ def _end(known: KnownTime, setting: Setting, jug_c: float, *, q10: float, needed
     return float(time_needed(needed_s, times, temps, Q10(q10, known.rate.ref_c)))
 
 
-def _part(code: str, told: float, one: float, other: float) -> DoubtPart:
+def _part(code: str, middle: float, one: float, other: float) -> DoubtPart:
     """A cause from the answers at its two ends, whichever way round they come."""
-    return DoubtPart(code, max(0.0, told - min(one, other)), max(0.0, max(one, other) - told))
+    return DoubtPart(code, max(0.0, middle - min(one, other)), max(0.0, max(one, other) - middle))
 
 
-def _combined(told: float, parts: tuple[DoubtPart, ...], *, unit: str, source: str) -> WithParts:
+def _combined(middle: float, parts: tuple[DoubtPart, ...], *, unit: str, source: str) -> WithParts:
     """The parts combined as squares, those below a thousandth of the whole left out."""
     down = float(np.sqrt(sum(part.down**2 for part in parts)))
     up = float(np.sqrt(sum(part.up**2 for part in parts)))
     ordered = sorted(
         (part for part in parts if part.half_width > 0.001 * (down + up)), key=lambda p: -p.half_width
     )
-    return WithParts(Estimate(told, told - down, told + up, unit, source), tuple(ordered))
+    return WithParts(Estimate(middle, middle - down, middle + up, unit, source), tuple(ordered))

@@ -18,7 +18,6 @@ from tankside.core.methods.default_method import (
 )
 from tankside.core.planning.assumptions import Assumption
 from tankside.core.planning.equipment import Place, Tank, Thermometer
-from tankside.core.planning.liquids import parts_of
 from tankside.core.planning.wish import FirstUse, Supply, WantedRoll, Wish
 from tankside.core.rolls.formats import Format
 from tankside.core.rolls.roll import Film, Grain, Roll
@@ -103,7 +102,7 @@ def first_evening(answers: SixAnswers, *, keys: Keys, starts: datetime, zone: st
     """What is kept of six answers, and the wish that they come to.
 
     Arguments: `starts` aware, the first pour; `zone` of the place. Result: values only, nothing is written.
-    Own model: docs/science/first-evening. Doubt: what is assumed is listed in the wish.
+    Own model: docs/science/planning. Doubt: what is assumed is listed in the wish.
     """
     film = Film(answers.film, answers.grain)
     roll = Roll(keys.roll, keys.code, film, answers.format, answers.index, precious=answers.precious)
@@ -127,7 +126,7 @@ def first_evening(answers: SixAnswers, *, keys: Keys, starts: datetime, zone: st
 
 def assumed_for(tank: Tank, place: Place, *, fix_longer: bool) -> tuple[Assumption, ...]:
     """What a plan by the default method takes for granted of tank, place and baths."""
-    parts = {one.kind: parts_of(one.dilution) for one in SUPPLIES}
+    parts = {one.kind: str(one.dilution) for one in SUPPLIES}
     return (
         Assumption("one-shot"),
         Assumption("agitation", BY_HAND.first_s),

@@ -7,6 +7,8 @@ from collections.abc import Iterable, Sequence
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.planning.plan import Liquid, PlannedTankful
 from tankside.core.planning.wish import Supply, Wish
+from tankside.core.quantities.display import to_step
+from tankside.core.solutions.dilution import StockAndWater, on_the_marks, stock_and_water
 from tankside.core.solutions.notation import Dilution
 
 BATH_KEYS = {"stop bath": "stop", "fixer": "fix", "wetting agent": "wetting"}
@@ -15,7 +17,7 @@ BATH_KEYS = {"stop bath": "stop", "fixer": "fix", "wetting agent": "wetting"}
 def mark_for(amount_ml: float) -> float:
     """The finest mark of the measure one would take for an amount: syringe, small or large cylinder.
 
-    Own model: docs/science/measures. Doubt: half a mark.
+    Own model: docs/science/planning. Doubt: half a mark.
 
     >>> mark_for(5.88), mark_for(71.2), mark_for(250.0)
     (0.1, 1.0, 5.0)
@@ -25,31 +27,21 @@ def mark_for(amount_ml: float) -> float:
     return 1.0 if amount_ml <= 100 else 5.0
 
 
-def stock_and_water(volume_ml: float, dilution: Dilution) -> tuple[float, float]:
+def to_the_marks(volume_ml: float, dilution: Dilution) -> StockAndWater:
     """Stock and water that make `volume_ml` (above 0), the smaller of the two to its own marks.
 
     Source: parts by volume. Doubt: half a mark of the smaller.
 
-    >>> stock_and_water(300.0, Dilution(1, 50)), stock_and_water(600.0, Dilution(1, 4))
-    ((5.9, 294.1), (120.0, 480.0))
+    >>> to_the_marks(300.0, Dilution(1, 50)), to_the_marks(600.0, Dilution(1, 4)).water_ml
+    (StockAndWater(stock_ml=5.9, water_ml=294.1), 480.0)
     """
-    stock_ml = volume_ml * dilution.stock_fraction
-    water_ml = volume_ml - stock_ml
-    mark_ml = mark_for(min(stock_ml, water_ml)) if water_ml > 0 else 1.0
-    if stock_ml <= water_ml:
-        stock_ml = round(round(stock_ml / mark_ml) * mark_ml, 1)
-    else:
-        stock_ml = volume_ml - round(round(water_ml / mark_ml) * mark_ml, 1)
-    return stock_ml, round(volume_ml - stock_ml, 1)
-
-
-def parts_of(dilution: Dilution) -> str:
-    """A dilution as a person reads it: '1+4', 'stock'.
-
-    >>> parts_of(Dilution(1, 0))
-    'stock'
-    """
-    return f"{dilution.stock}+{dilution.water}" if dilution.water else "stock"
+    exact = stock_and_water(volume_ml, dilution)
+    if exact.water_ml == 0:
+        return exact
+    if exact.stock_ml <= exact.water_ml:
+        return on_the_marks(exact, mark_ml=mark_for(exact.stock_ml))
+    water_ml = to_step(exact.water_ml, mark_for(exact.water_ml))
+    return StockAndWater(volume_ml - water_ml, water_ml)
 
 
 def liquids_for(
@@ -73,15 +65,15 @@ def _reused(key: str, supply: Supply, tankfuls: Sequence[PlannedTankful]) -> Liq
     volumes = [tankful.tank.volume_ml for tankful in tankfuls]
     reusable = any(bath.destination == "back" for one in tankfuls for bath in one.baths if bath.kind == key)
     volume_ml = max(volumes) if reusable else sum(volumes)
-    stock_ml, water_ml = stock_and_water(volume_ml, supply.dilution)
+    amount = to_the_marks(volume_ml, supply.dilution)
     return Liquid(
         key,
         supply.kind,
         supply.name,
-        parts_of(supply.dilution),
+        str(supply.dilution),
         volume_ml,
-        stock_ml,
-        water_ml,
+        amount.stock_ml,
+        amount.water_ml,
         reusable,
         bottle=supply.bottle,
     )
@@ -97,9 +89,9 @@ def _developers(
         sharing = [one for one in tankfuls if any(bath.liquid == key for bath in one.baths)]
         combination = by_key[sharing[0].rolls[0].key]
         volume_ml = sum(one.tank.volume_ml for one in sharing)
-        stock_ml, water_ml = stock_and_water(volume_ml, combination.dilution)
+        amount = to_the_marks(volume_ml, combination.dilution)
         yield Liquid(
-            key, "developer", combination.developer, parts_of(combination.dilution),
-            volume_ml, stock_ml, water_ml, reusable=False, mix_to_c=warm,
+            key, "developer", combination.developer, str(combination.dilution),
+            volume_ml, amount.stock_ml, amount.water_ml, reusable=False, mix_to_c=warm,
             bottle=bottles.get(combination.key),
         )  # fmt: skip

@@ -16,8 +16,8 @@ from tankside.core.planning.development import (
     Setting,
     WithParts,
     mix_to,
-    shown,
     time_for,
+    told,
 )
 from tankside.core.planning.equipment import Place
 from tankside.core.planning.plan import Development, PlannedBath, PlannedRoll, PlannedTankful
@@ -111,8 +111,8 @@ def _told(
     if rule != "rate":
         return _fixed(known.row.time_s, known.source)
     end = time_for(known, setting, poured_c, thermometer_step_c=wish.thermometer.step_c).estimate
-    told = shown(end)
-    return replace(told, value=known.rate.time_s.value) if as_printed else told
+    rounded = told(end)
+    return replace(rounded, value=known.rate.time_s.value) if as_printed else rounded
 
 
 def _fixed(time_s: float, source: str) -> Estimate:

@@ -11,9 +11,9 @@ from tankside.core.methods.combinations import Combination
 from tankside.core.planning.equipment import Tank
 from tankside.core.planning.plan import Held
 from tankside.core.planning.wish import FirstUse, WantedRoll
-from tankside.core.refusals import Refused, refuse
+from tankside.core.refusals import refuse
 from tankside.core.rolls.formats import Format
-from tankside.core.solutions.notation import Dilution
+from tankside.core.solutions.volumes import check_stock
 
 ML_FOR_135 = 300.0
 ML_FOR_120 = 500.0
@@ -43,28 +43,10 @@ class Load:
         return sum(one.roll.format.area_units for one in self.rolls)
 
 
-@dataclass(frozen=True, slots=True)
-class Shortfall:
-    """Too little stock for the film, and the ways on: fewer rolls, more volume, or a stronger dilution.
-
-    `needs_ml` is the volume at this dilution that would hold enough; `stronger` the next dilution that would
-    in this tank, with its stock; its time has to be asked, it is never computed.
-    """
-
-    stock_ml: float
-    needed_ml: float
-    rolls: int
-    fits_rolls: int
-    volume_ml: float
-    needs_ml: float
-    stronger: Dilution | None
-    stronger_stock_ml: float
-
-
 def room_for(tank: Tank, film: Format) -> int:
     """How many rolls of this format fit: one 135 in each 300 mL, one 120 in each 500 mL.
 
-    Own model: common sizes of reels, docs/science/tankfuls. Doubt: the reels decide.
+    Own model: common sizes of reels, docs/science/planning. Doubt: the reels decide.
 
     >>> room_for(Tank(UUID(int=1), "tall", 600.0, 125.0, 114.0), Format("135-36"))
     2
@@ -115,43 +97,20 @@ def in_tankfuls(rolls: Sequence[WantedRoll], tanks: Sequence[Tank]) -> tuple[Loa
             unused = [one for one in unused if one != tank]
             left = left[room:]
     for load in loads:
-        short = shortfall(load)
-        if short is not None:
-            raise _too_little(short, load.combination.dilution)
+        check_least_stock(load)
     return tuple(sorted(loads, key=lambda load: load.again))
 
 
-def shortfall(load: Load) -> Shortfall | None:
-    """What is missing of the least stock that a leaflet asks for each unit of film, or None.
-
-    Source: the leaflet's own figure, in proportion to area. Doubt: the maker's; an unknown figure is no 'no'.
-    """
-    least_ml, dilution = load.combination.least_stock_ml, load.combination.dilution
-    if least_ml is None:
-        return None
-    volume_ml = load.tank.volume_ml
-    stock_ml, needed_ml = volume_ml * dilution.stock_fraction, least_ml * load.area_units
-    if stock_ml >= needed_ml - 1e-6:
-        return None
-    stronger = next(
-        (
-            one
-            for one in (Dilution(dilution.stock, water) for water in range(dilution.water - 1, -1, -1))
-            if volume_ml * one.stock_fraction >= needed_ml - 1e-6
-        ),
-        None,
-    )
-    each_ml = needed_ml / len(load.rolls)
-    return Shortfall(
-        stock_ml=stock_ml,
-        needed_ml=needed_ml,
-        rolls=len(load.rolls),
-        fits_rolls=int((stock_ml + 1e-6) // each_ml),
-        volume_ml=volume_ml,
-        needs_ml=needed_ml / dilution.stock_fraction,
-        stronger=stronger,
-        stronger_stock_ml=volume_ml * stronger.stock_fraction if stronger else 0.0,
-    )
+def check_least_stock(load: Load) -> None:
+    """Refuse a tank that holds less stock than a leaflet asks for its film; an unknown figure is no 'no'."""
+    least_ml = load.combination.least_stock_ml
+    if least_ml is not None:
+        check_stock(
+            [one.roll.format.area_units for one in load.rolls],
+            tank_ml=load.tank.volume_ml,
+            dilution=load.combination.dilution,
+            least_stock_ml=least_ml,
+        )
 
 
 def _together(one: WantedRoll) -> tuple[str, float, bool]:
@@ -177,20 +136,3 @@ def _tank_for(left: Sequence[WantedRoll], tanks: Sequence[Tank]) -> Tank:
     if enough:
         return min(enough, key=lambda tank: tank.volume_ml)
     return max(roomy, key=lambda tank: room_for(tank, film))
-
-
-def _too_little(short: Shortfall, dilution: Dilution) -> Refused:
-    """The refusal that says a shortfall with its numbers and its ways on."""
-    ways = (
-        *(("fewer-rolls",) if short.fits_rolls else ()),
-        "more-volume",
-        *(("stronger-dilution",) if short.stronger else ()),
-    )
-    return refuse(
-        "too-little-stock", at="rolls", ways_on=ways,
-        stock_ml=round(short.stock_ml, 2), needed_ml=round(short.needed_ml, 2), rolls=short.rolls,
-        fits_rolls=short.fits_rolls, volume_ml=short.volume_ml, needs_ml=round(short.needs_ml, 1),
-        parts=f"{dilution.stock}+{dilution.water}",
-        stronger=f"{short.stronger.stock}+{short.stronger.water}" if short.stronger else "",
-        stronger_ml=round(short.stronger_stock_ml, 1),
-    )  # fmt: skip

@@ -8,7 +8,9 @@ from typing import Literal
 from tankside.core.doubt.estimate import Estimate
 
 About = Literal["time", "mix-to", "hot", "cold", "end", "second-start"]
-LengthCode = Literal["leaflet", "own", "accepted", "temperature", "baths", "water", "order", "own-time"]
+LengthCode = Literal[
+    "leaflet", "own", "accepted", "temperature", "own-time", "mix", "taps", "baths", "before", "order"
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +31,10 @@ class Length:
     estimate: Estimate
     figures: tuple[Figure, ...] = ()
 
+    def figure(self, code: str) -> float:
+        """The number called `code` in its sentence."""
+        return next(one.value for one in self.figures if one.code == code)
+
 
 @dataclass(frozen=True, slots=True)
 class PartOfDoubt:
@@ -42,7 +48,8 @@ class PartOfDoubt:
 class Why:
     """The answer with its doubt, sources as lengths, parts of the doubt (largest first), and the rest.
 
-    `narrows` are codes of what would narrow it; `references` are keys into the bibliography.
+    `narrows` are codes of what would narrow it; `references` are keys into the bibliography, or our own
+    pages under docs/.
     """
 
     about: About

@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 SENTENCES = {
+    "already-mixed": "Tankful {letter} is timed by what its developer reads: {reads_c}.",
     "no-rolls-chosen": "No roll is chosen.",
     "no-such-plan": "That plan is not kept here.",
+    "no-such-tankful": "This plan has no tankful {letter}.",
     "no-time-at-index": "No time is known at index {index}; it is known at {known}.",
+    "no-why": "This plan holds no working for {about}.",
     "precious-roll-held": (
         "{roll_code} is precious and would be the first through a new {first_uses}, so it is held back."
     ),
     "sheet-film-not-planned": "{roll_code} is sheet film, which is not planned yet.",
     "tank-too-small": "The largest tank takes {volume_ml}, and one roll of this film needs {needed_ml}.",
+    "taps-not-read": "Hot and cold water are not read yet.",
 }
 WAYS_ON = {
     "add-leaflet-row": "Add the leaflet's time at this index.",
@@ -19,5 +23,6 @@ WAYS_ON = {
     "larger-tank": "Take a larger tank.",
     "leave-out": "Leave it out.",
     "other-index": "Plan it at an index whose time is known.",
+    "read-taps": "Read both taps.",
     "take-it-anyway": "Take it all the same.",
 }
