@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import re
 
+import click
 import pytest
 from fastapi.testclient import TestClient
 
+from tankside.cli.command import command
 from tankside.web.templating import CONTENTS
 
 OTHERS = ["/", "/contents", "/settings", "/start/demo", "/start/restore", "/start/phone"]
@@ -47,3 +49,35 @@ def test_the_first_start_says_where_it_keeps_things(client: TestClient) -> None:
 
     assert "~/tankside" in text
     assert "Nothing is sent anywhere" in text
+
+
+def test_a_command_named_on_a_page_exists(client: TestClient) -> None:
+    """Whoever types what a page says to type must not be told that there is no such thing."""
+    named = set()
+    for path in [*(place.path for place in CONTENTS), *OTHERS]:
+        named |= set(re.findall(r"<code>tankside ([^<]*)</code>", client.get(path).text))
+
+    assert [] == [line for line in named if not known_to_the_terminal(line)]
+
+
+@pytest.mark.parametrize(
+    ("line", "known"), [("start --port 0", True), ("start --dance", False), ("sing", False)]
+)
+def test_what_the_terminal_knows(line: str, *, known: bool) -> None:
+    """The judge of the test above tells commands and options that are there from those that are not."""
+    assert known == known_to_the_terminal(line)
+
+
+def known_to_the_terminal(line: str) -> bool:
+    """Whether the terminal has each noun and each option of a line."""
+    node: click.Command | None = command
+    context = click.Context(command)
+    for word in line.split():
+        if node is None:
+            return False
+        if word.startswith("-"):
+            if not any(word in parameter.opts for parameter in node.params):
+                return False
+        elif isinstance(node, click.Group):
+            node = node.get_command(context, word)
+    return node is not None
