@@ -72,7 +72,7 @@ def test_a_phone_that_was_alone_hands_in_its_taps_later() -> None:
 
 
 def test_once_the_stop_bath_is_spoilt_another_of_its_kind_is_offered_or_a_jug() -> None:
-    """The developer went back into the stop bottle: the sink asks for the spare, and without one for a jug."""
+    """The developer went back into the stop bottle: the spare is offered, without one a jug."""
     spare = BenchBottle("S3PB-X", "stop bath", "stop", 500.0, 0.1)
     for bench, wanted in (((*BENCH, spare), "S3PB-X"), (BENCH, None)):
         sink = opened(plan("A"), bench=bench)

@@ -44,6 +44,7 @@ class Cue:
     most_s: float | None = None
     bottle: str | None = None
     liquid: str | None = None
+    ml: float | None = None
     to: str | None = None
     n: int = 0
     of: int = 0
@@ -159,6 +160,7 @@ def _measure(state: RunState, one: TankfulState, bath: PlannedBath, before: Plan
         most_s=max(0.0, end_s - hands.measure_s),
         bottle=bottle,
         liquid=bath.liquid,
+        ml=one.plan.tank.volume_ml,
         command=ConfirmBottle(bath.id, bottle, knowingly=bottle != planned),
         gives=measured(bath.id),
     )
@@ -188,6 +190,7 @@ def _pour(
         least_s=least,
         bottle=bottle,
         liquid=bath.liquid,
+        ml=one.plan.tank.volume_ml,
         n=1 if bath.kind == "wash" else 0,
         of=bath.fills if bath.kind == "wash" else 0,
         command=PourBath(bath.id, bottle, jug=bottle is None),
