@@ -35,6 +35,7 @@ def desk_over(file: Path) -> Iterator[Desk]:
 @contextmanager
 def open_house(file: Path, clock: Clock, dice: Dice) -> Iterator[House]:
     """Everything joined over one database, made if need be; streams are ended and it is closed afterwards."""
+    from tankside.machine.zone import zone_of_machine
     from tankside.sink.broadcast import Broadcast
     from tankside.sink.live_runs import LiveRuns
     from tankside.store.connection import Database
@@ -44,7 +45,8 @@ def open_house(file: Path, clock: Clock, dice: Dice) -> Iterator[House]:
     broadcast = Broadcast(database.version)
     try:
         desk = stored_desk(database)
-        yield House(desk, LiveRuns(desk, dice, written=broadcast.written), broadcast, clock, dice)
+        live_runs = LiveRuns(desk, dice, written=broadcast.written)
+        yield House(desk, live_runs, broadcast, clock, dice, zone_of_machine())
     finally:
         broadcast.close()
         database.close()

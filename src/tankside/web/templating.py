@@ -27,9 +27,11 @@ SHEETS = (
     "controls",
     "forms",
     "plates",
-    "questions",
     "tables",
     "start",
+    "begin",
+    "session",
+    "rolls",
     "print",
 )
 

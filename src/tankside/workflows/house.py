@@ -22,10 +22,11 @@ class Following(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class House:
-    """A whole Tankside behind its ports."""
+    """A whole Tankside behind its ports; `zone` is where its clock hangs, by name."""
 
     desk: Desk
     live_runs: Sink
     broadcast: Following
     clock: Clock
     dice: Dice
+    zone: str = "UTC"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import date
+from uuid import UUID
 
 from tankside.core.codes import COUNT, code_from, read_code
 from tankside.core.quantities.limits import INDEX
@@ -31,6 +32,7 @@ class NewRoll:
     precious: bool = False
     exposed: date | None = None
     notes: str = ""
+    piece_of: UUID | None = None
 
 
 def preset(desk: Desk) -> NewRoll | None:
@@ -53,6 +55,7 @@ def add_roll(desk: Desk, dice: Dice, new: NewRoll, now: Instant) -> Roll:
         precious=new.precious,
         exposed=new.exposed,
         notes=new.notes.strip(),
+        piece_of=new.piece_of,
     )
     for _ in range(DRAWS):
         coded = replace(roll, code=str(code_from(dice.below(COUNT))))

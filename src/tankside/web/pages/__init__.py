@@ -1,6 +1,7 @@
 """One file per page."""
 
 from tankside.web.pages import (
+    begin,
     densities,
     journal,
     negatives,
@@ -14,6 +15,7 @@ from tankside.web.pages import (
 
 ROUTERS = (
     start.router,
+    begin.router,
     rolls.router,
     shelf.router,
     plan.router,

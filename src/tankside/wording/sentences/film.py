@@ -7,9 +7,12 @@ SENTENCES = {
     "contrast-out-of-reach": (
         "A contrast of {contrast} is out of reach: the most this film gives in this developer is {c_inf}."
     ),
+    "day-unreadable": "'{typed}' is no day; write year-month-day, as 2026-09-30.",
     "density-out-of-range": "A density of {density} is none that a negative has; it lies between 0 and 4.",
     "film-is-missing": "Say which film it is.",
     "film-length-out-of-range": "A length of {length_m} is none of 135 film; it lies between 0.1 and 30.5 m.",
+    "name-missing": "Write the name of the {what}; your own will do.",
+    "name-too-long": "A name has at most {most} letters.",
     "no-free-code": "{draws} codes were drawn and each is on a sticker already.",
     "no-such-roll": "There is no roll {roll_code}.",
     "shadow-above-highlight": "The shadow ({shadow}) must be thinner than the highlight ({highlight}).",
