@@ -10,6 +10,7 @@ from tankside.web.pages import (
     settings,
     shelf,
     sink,
+    sink_wire,
     start,
 )
 
@@ -20,6 +21,7 @@ ROUTERS = (
     shelf.router,
     plan.router,
     sink.router,
+    sink_wire.router,
     journal.router,
     densities.router,
     negatives.router,
