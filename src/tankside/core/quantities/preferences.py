@@ -22,7 +22,7 @@ class Preferences:
 def preferences_from(kept: Mapping[str, str]) -> Preferences:
     """Preferences from texts kept by name; what is missing or unknown falls back to the default.
 
-    Own model: docs/how-to/preferences. Doubt: none.
+    Own model: docs/how-to/amounts. Doubt: none.
 
     >>> preferences_from({"temperature": "F", "volume": "hogshead"})
     Preferences(temperature='F', volume='ml', language='en')

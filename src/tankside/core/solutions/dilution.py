@@ -44,7 +44,7 @@ def on_the_marks(wanted: StockAndWater, *, mark_ml: float) -> StockAndWater:
     """The same whole with its stock at a mark of the measure; refused where that changes the strength.
 
     Arguments: `mark_ml` the finest mark of the measure that the stock is taken with, above 0.
-    Result: mL. Own model: docs/science/dilution; at most 5 % of strength may go by rounding.
+    Result: mL. Own model: docs/science/least-stock; at most 5 % of strength may go by rounding.
     Doubt: half a mark of stock.
 
     >>> on_the_marks(StockAndWater(5.88, 294.12), mark_ml=0.5)
