@@ -13,6 +13,8 @@ from tankside.core.refusals import Refused
 # Each noun is a module of this folder that holds a command of its own name; the sentence is its help.
 NOUNS = {
     "start": "Open Tankside in the browser.",
+    "temper": "Hot and cold water for a jug at a wanted temperature.",
+    "time": "How long to develop at what the developer reads.",
 }
 REFUSED = 2
 
@@ -44,10 +46,11 @@ class Nouns(click.Group):
         try:
             return super().invoke(ctx)
         except Refused as no:
-            from tankside.wording.refusals import say
+            from tankside.wording.refusals import PLAIN, say
 
             for refusal in no.refusals:
-                click.echo(say(refusal), err=True)
+                place = f"{refusal.at}: " if refusal.at and refusal.at.startswith("--") else ""
+                click.echo(place + say(refusal, ctx.obj or PLAIN), err=True)
             ctx.exit(REFUSED)
 
 

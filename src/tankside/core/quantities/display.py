@@ -15,8 +15,8 @@ GLASS_MARK = 0.5
 DIGITAL_MARK = 0.1
 _FL_OZ_STEPS = (0.01, 0.05, 0.1, 0.25, 0.5, 1.0)
 _UNIT = {"C": "°C", "F": "°F", "ml": "mL", "us_fl_oz": "fl oz", "imperial_fl_oz": "fl oz"}
-_ON_THE_MARK = 0.1
-"""An end of a band within a tenth of a step of a mark stands on it: the band is no sharper than that."""
+_FINE = 3
+"""Ends of a band are first taken to a third of a step (5 s of 15 s), because they are not known better."""
 
 
 class Spread(Protocol):
@@ -56,15 +56,16 @@ def to_step(value: float, step: float) -> float:
 def shown(spread: Spread, step: float) -> Shown:
     """The spread at multiples of `step` (above 0): the value nearest, the band outwards.
 
-    Own model: docs/how-to/amounts; an end within a tenth of a step of a mark stands on it. Doubt: none added.
+    Own model: docs/how-to/amounts; ends are first taken to a third of the step, because they are not known
+    better. Doubt: none added.
 
     >>> from types import SimpleNamespace as Any
-    >>> shown(Any(value=534.4, low=524.3, high=552.0), 15.0)
+    >>> shown(Any(value=534.4, low=522.9, high=552.0), 15.0)
     Shown(value=540.0, low=525.0, high=555.0, step=15.0)
     """
     value = to_step(spread.value, step)
-    low = round(floor(spread.low / step + _ON_THE_MARK) * step, 9)
-    high = round(ceil(spread.high / step - _ON_THE_MARK) * step, 9)
+    low = round(floor(to_step(spread.low, step / _FINE) / step + 1e-9) * step, 9)
+    high = round(ceil(to_step(spread.high, step / _FINE) / step - 1e-9) * step, 9)
     return Shown(value, min(low, value), max(high, value), step)
 
 
@@ -138,7 +139,8 @@ def time_and_doubt(time_s: float, *, doubt_s: float) -> str:
     >>> time_and_doubt(559.0, doubt_s=24.0)
     '9:20 ± 0:25'
     """
-    return f"{time_text(to_step(time_s, 5.0))} ± {time_text(ceil(doubt_s / 5 - _ON_THE_MARK) * 5.0)}"
+    outwards_s = ceil(to_step(doubt_s, 5.0 / _FINE) / 5 - 1e-9) * 5.0
+    return f"{time_text(to_step(time_s, 5.0))} ± {time_text(outwards_s)}"
 
 
 def temperature_text(temp_c: float, preferences: Preferences, *, mark: float = DIGITAL_MARK) -> str:

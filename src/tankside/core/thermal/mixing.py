@@ -200,8 +200,14 @@ def _out_of_reach(
         at="hot_c" if too_cold else "cold_c",
         ways_on=("hotter-water", "warm-the-stock") if too_cold else ("ice", "colder-water", "cool-the-stock"),
         target_c=whole.temp_c,
-        needed_c=round(needed_kj_kg / 4.185, 1),
+        needed_c=round(_temp_for(needed_kj_kg), 1),
         hot_c=hot_c,
         cold_c=cold_c,
         nearest_c=round(mix([*already, Water(water_ml, nearest_c)], jug=jug).temp_c, 2),
     )
+
+
+def _temp_for(needed_kj_kg: float) -> float:
+    """The temperature that water with this heat would have; beyond the formula 4.2 kJ for each kelvin."""
+    within = 0.0 <= needed_kj_kg <= float(enthalpy_kj_kg(MOST_C))
+    return float(temp_of_enthalpy(needed_kj_kg)) if within else needed_kj_kg / 4.19

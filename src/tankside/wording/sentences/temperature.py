@@ -26,8 +26,12 @@ SENTENCES = {
     "water-temperature-out-of-range": (
         "Water at {temp_c} is outside what is worked out here: {fixed_0_c} to {fixed_65_c}."
     ),
-    "water-too-cold": "For {target_c} the water must be {needed_c}, and the hot tap gives {hot_c}.",
-    "water-too-warm": "For {target_c} the water must be {needed_c}, and the cold tap gives {cold_c}.",
+    "water-too-cold": (
+        "For {target_c} the water must be {needed_c}, and the hot is {hot_c}; the nearest is {nearest_c}."
+    ),
+    "water-too-warm": (
+        "For {target_c} the water must be {needed_c}, and the cold is {cold_c}; the nearest is {nearest_c}."
+    ),
 }
 WAYS_ON = {
     "another-time": "Take another time.",

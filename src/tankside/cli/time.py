@@ -1,0 +1,139 @@
+"""`tankside time`: how long to develop at what the developer reads."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Literal
+
+import click
+
+from tankside.cli.amounts import (
+    Typed,
+    VolumeWord,
+    as_estimate,
+    as_number,
+    at,
+    degrees_option,
+    json_option,
+    tell,
+    thermometer_option,
+    typed_in,
+    volumes_option,
+)
+
+if TYPE_CHECKING:
+    from tankside.core.methods.known_time import KnownTime
+    from tankside.core.planning.development import Setting, WithParts
+
+
+@click.command()
+@click.option("--time", "printed", required=True, help="The time of the leaflet, as 9:30 or '9 1/2'.")
+@click.option("--at", "printed_at", required=True, help="The temperature it is printed for.")
+@click.option("--tank-ml", required=True, help="Volume of the tank.")
+@click.option("--reads", required=True, help="What the mixed developer reads now.")
+@click.option("--tank-at", help="What the empty tank reads; as the room unless told.")
+@click.option("--tank-worth", help="What the empty tank is worth in water; a plastic one unless told.")
+@click.option("--room", help="What the room reads.  [default: 20 C]")
+@click.option("--tau", type=click.FloatRange(3, 300), help="Your tank's own time constant, in minutes.")
+@click.option("--q10", type=click.FloatRange(1.1, 5), help="Your developer's own factor per 10 K.")
+@thermometer_option
+@degrees_option
+@volumes_option
+@json_option
+def time(  # noqa: PLR0917 - one argument an option
+    printed: str,
+    printed_at: str,
+    tank_ml: str,
+    reads: str,
+    tank_at: str | None,
+    tank_worth: str | None,
+    room: str | None,
+    tau: float | None,
+    q10: float | None,
+    thermometer: str,
+    degrees: Literal["C", "F"],
+    volumes: VolumeWord,
+    *,
+    as_json: bool,
+) -> None:
+    """How long to develop in this tank, at what the developer reads now."""
+    from tankside.core.planning.development import mix_to, time_for
+    from tankside.core.quantities.entry import read_time
+
+    typed = typed_in(degrees, volumes)
+    time_s = at("--time", lambda: read_time(printed))
+    known = typed_row(time_s, temp_c=typed.temp_c("--at", printed_at), q10=q10)
+    setting = _setting(typed, tank_ml=tank_ml, tank_at=tank_at, tank_worth=tank_worth, room=room, tau=tau)
+    reads_c = typed.temp_c("--reads", reads)
+    end = time_for(known, setting, reads_c, thermometer_step_c=float(thermometer))
+    mixed = mix_to(known, setting, time_s)
+    if as_json:
+        tell(_numbers(end, mixed, known, starts_c=setting.start_c(reads_c), worth_ml=setting.worth_ml))
+        return
+    from tankside.wording.developing import setting_sentence, time_sentences
+
+    told = time_sentences(end.estimate, mixed.estimate, setting, typed.own, reads_c=reads_c, time_s=time_s)
+    for sentence in (*told, "", setting_sentence(setting, typed.own, q10=known.rate.q10)):
+        click.echo(sentence)
+
+
+def _setting(
+    typed: Typed,
+    *,
+    tank_ml: str,
+    tank_at: str | None,
+    tank_worth: str | None,
+    room: str | None,
+    tau: float | None,
+) -> Setting:
+    """The tank and the room, assumed where nothing was told."""
+    from tankside.core.planning.development import Setting
+    from tankside.core.planning.first_evening import ROOM_C
+    from tankside.core.quantities import limits
+    from tankside.core.thermal.tank import plastic_tau_min, plastic_worth_ml
+
+    volume_ml = typed.volume_ml("--tank-ml", tank_ml)
+    room_c = ROOM_C if room is None else typed.temp_c("--room", room, limits=limits.ROOM_C)
+    return Setting(
+        volume_ml=volume_ml,
+        worth_ml=plastic_worth_ml(volume_ml)
+        if tank_worth is None
+        else typed.volume_ml("--tank-worth", tank_worth),
+        tank_c=room_c if tank_at is None else typed.temp_c("--tank-at", tank_at),
+        room_c=room_c,
+        tau_min=plastic_tau_min(volume_ml) if tau is None else tau,
+    )
+
+
+def _numbers(
+    end: WithParts, mixed: WithParts, known: KnownTime, *, starts_c: float, worth_ml: float
+) -> dict[str, object]:
+    """The answer as JSON tells it."""
+    from tankside.core.quantities.display import time_step_s
+
+    doubt_s = end.estimate.high - end.estimate.low
+    return {
+        "pour_out_after": as_estimate(end.estimate, step=time_step_s(doubt_s)),
+        "doubt_from": [one.code for one in end.parts],
+        "starts_at": as_number(starts_c, "C", step=0.1, source="tank and liquid met"),
+        "mix_to_keep_the_time": as_estimate(mixed.estimate, step=0.1),
+        "factor_per_10_k": as_estimate(known.rate.q10, step=0.1),
+        "tank_worth": as_number(worth_ml, "mL", step=1, source="told or plastic by volume"),
+    }
+
+
+def typed_row(time_s: float, *, temp_c: float, q10: float | None) -> KnownTime:
+    """One printed time as a combination would know it; it is kept nowhere, so it has no key and no date."""
+    from dataclasses import replace
+    from datetime import date
+    from uuid import UUID
+
+    from tankside.core.development.rate import Row, rate_of
+    from tankside.core.doubt.estimate import Estimate
+    from tankside.core.methods.combinations import TimeRow
+    from tankside.core.methods.known_time import KnownTime
+
+    row = TimeRow(UUID(int=0), time_s, temp_c, 1.0, "leaflet", "as typed", date.min)
+    rate = rate_of([Row(temp_c, time_s)], ref_c=temp_c)
+    if q10 is not None:
+        rate = replace(rate, q10=Estimate(q10, q10, q10, "per 10 K", "told"))
+    return KnownTime(row, (row,), rate)

@@ -1,0 +1,43 @@
+"""What to measure out, and what to do with it."""
+
+from __future__ import annotations
+
+from tankside.core.doubt.estimate import Estimate
+from tankside.core.planning.tempering import Taps, Tempered
+from tankside.core.quantities.display import temperature_text, volume_text
+from tankside.core.quantities.preferences import Preferences
+
+SCALDS_FROM_C = 50.0
+
+Measured = tuple[str, str, str]
+"""What, how much, how warm."""
+
+
+def measured(out: Tempered, taps: Taps, preferences: Preferences, *, mark_ml: float) -> tuple[Measured, ...]:
+    """One row for each liquid, in the order in which they go into the jug."""
+    told = (
+        ("stock", out.stock_ml, taps.stock_c),
+        ("hot water", out.hot_ml, taps.hot_c),
+        ("cold water", out.cold_ml, taps.cold_c),
+    )
+    return tuple(
+        (what, volume_text(ml, preferences, mark_ml=mark_ml), temperature_text(temp_c, preferences))
+        for what, ml, temp_c in told
+        if ml > 0
+    )
+
+
+def tempering_sentences(
+    out: Tempered, taps: Taps, preferences: Preferences, *, jug: Estimate, mark_ml: float
+) -> tuple[str, ...]:
+    """What the mixture gives, how to come to it safely."""
+    low, told, high = (temperature_text(one, preferences) for one in (jug.low, jug.value, jug.high))
+    band = f" ({low.split()[0]} to {high.split()[0]})" if low != high else ""
+    held = volume_text(out.hold_back_ml, preferences, mark_ml=mark_ml)
+    both = out.hot_ml > 0 and out.cold_ml > 0
+    return (
+        *((f"Hot and cold together: {temperature_text(out.water_c, preferences)}.",) if both else ()),
+        f"The jug will read {told}{band}.",
+        f"Hold back the last {held} of water, stir, read, then top up hot or cold.",
+        *(("Water this hot scalds: cold water first, then the hot.",) if taps.hot_c >= SCALDS_FROM_C else ()),
+    )

@@ -1,0 +1,90 @@
+"""`tankside time`: how long to develop, as a person reads it and as a script does."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+from click.testing import CliRunner, Result
+
+from tankside.cli.command import command
+
+FIRST_EVENING = ["--time", "9:30", "--at", "20", "--tank-ml", "500", "--reads", "21"]
+
+
+def time(*words: str) -> Result:
+    """What `tankside time` answers."""
+    return CliRunner().invoke(command, ["time", *words])
+
+
+def test_a_first_evening_with_one_row() -> None:
+    """9:30 at 20 C, 21.0 read: 9:00 (8:45 to 9:15), and the tank settles it (practice section 3)."""
+    told = time(*FIRST_EVENING)
+
+    assert 0 == told.exit_code
+    assert [
+        "9:00 (8:45 to 9:15), from the start of pouring in to the start of pouring out.",
+        "The developer reads 21.0 °C; in the tank it starts at 20.8 °C and stays there.",
+        "Read the tank at one minute: that settles the time.",
+        "To keep 9:30, let the developer read 20.0 °C at the pour.",
+    ] == told.stdout.splitlines()[:4]
+
+
+def test_what_was_assumed_is_said() -> None:
+    """Tank, room and the factor stand below the answer."""
+    last = time(*FIRST_EVENING).stdout.splitlines()[-1]
+
+    assert last.startswith(
+        "Tank 20.0 °C, worth 112 mL of water; room 20.0 °C; rate 2.2 times per 10 K (1.5 to 2.9)"
+    )
+
+
+def test_json_carries_no_more_digits_than_the_doubt() -> None:
+    """Time to 15 s, temperatures to 0.1 C."""
+    told = json.loads(time(*FIRST_EVENING, "--json").stdout)
+
+    assert (540, [525, 555], "s") == tuple(
+        told["pour_out_after"][name] for name in ("value", "interval", "unit")
+    )
+    assert 20.8 == told["starts_at"]["value"]
+    assert {"value", "interval", "unit", "source"} == set(told["mix_to_keep_the_time"])
+
+
+def test_a_cold_tank_is_met_by_a_warmer_developer() -> None:
+    """Scenario S3: tank and room 17 C: mix to 20.8 for 9:30 at 20 C; a tank at 14 C in that room: 21.5."""
+    cold = [*FIRST_EVENING, "--room", "17", "--json"]
+
+    assert 20.8 == json.loads(time(*cold).stdout)["mix_to_keep_the_time"]["value"]
+    second = json.loads(time(*cold, "--tank-at", "14").stdout)
+    assert 21.5 == second["mix_to_keep_the_time"]["value"]
+
+
+def test_a_factor_of_ones_own_narrows_the_band() -> None:
+    """With a told factor only the thermometer is left in doubt."""
+    told = json.loads(time(*FIRST_EVENING, "--q10", "2.5", "--json").stdout)
+
+    assert ["thermometer"] == told["doubt_from"]
+    assert "told" == told["factor_per_10_k"]["source"]
+
+
+@pytest.mark.parametrize(
+    ("changed", "sentence"),
+    [
+        (("--time", "9.30"), "--time: '9.30' can be 9:30 or 9:18. Write 9:30. Or write 9:18.\n"),
+        (("--reads", "68"), "--reads: '68' can be 68 °F (20.0 °C) or 68 °C. Write 68 °F. Or write 68 °C.\n"),
+        (("--reads", "27"), "25.7 °C is above what times are known for: 18.0 °C to 24.0 °C. Cool it.\n"),
+    ],
+)
+def test_refusals_are_one_line_with_exit_code_2(changed: tuple[str, str], sentence: str) -> None:
+    """What has two readings is asked back; outside 18 to 24 C no number is given but a way on."""
+    told = time(*FIRST_EVENING, *changed)
+
+    assert (2, "", sentence) == (told.exit_code, told.stdout, told.stderr)
+
+
+def test_refusals_are_told_in_the_persons_degrees() -> None:
+    """In Fahrenheit where that was asked."""
+    told = time("--time", "9:30", "--at", "68", "--tank-ml", "500 ml", "--reads", "80", "--degrees", "F")
+
+    assert "°F" in told.stderr
+    assert "°C" not in told.stderr
