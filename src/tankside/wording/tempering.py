@@ -6,8 +6,7 @@ from tankside.core.doubt.estimate import Estimate
 from tankside.core.planning.tempering import Taps, Tempered
 from tankside.core.quantities.display import temperature_text, volume_text
 from tankside.core.quantities.preferences import Preferences
-
-SCALDS_FROM_C = 50.0
+from tankside.core.safety import SCALD_FROM_C
 
 Measured = tuple[str, str, str]
 """What, how much, how warm."""
@@ -39,5 +38,5 @@ def tempering_sentences(
         *((f"Hot and cold together: {temperature_text(out.water_c, preferences)}.",) if both else ()),
         f"The jug will read {told}{band}.",
         f"Hold back the last {held} of water, stir, read, then top up hot or cold.",
-        *(("Water this hot scalds: cold water first, then the hot.",) if taps.hot_c >= SCALDS_FROM_C else ()),
+        *(("Water this hot scalds: cold water first, then the hot.",) if taps.hot_c >= SCALD_FROM_C else ()),
     )

@@ -52,7 +52,7 @@ def _of_clock(typed: str) -> float | None:
 
 
 def _of_bare_decimal(typed: str) -> float | None:
-    """'9.30' may be 9:30 or 9:18, '9,5' may be 9:30 or 9:05; 'min' behind a single decimal settles it."""
+    """'9.30' may be 9:30 or 9:18, '9.3' the same with a nought lost; 'min' behind one decimal settles it."""
     found = _BARE_DECIMAL.fullmatch(typed)
     if found is None:
         return None
@@ -60,7 +60,8 @@ def _of_bare_decimal(typed: str) -> float | None:
     decimal = 60 * number(f"{found[1]}.{decimals}")
     if len(decimals) > 2 or int(decimals) >= 60 or (found["unit"] and len(decimals) == 1):
         return decimal
-    clock = minutes + int(decimals)
+    tens = len(decimals) == 1 and int(decimals) < 6
+    clock = minutes + int(decimals) * (10 if tens else 1)
     return _chosen([decimal, clock] if len(decimals) == 1 else [clock, decimal], typed)
 
 
