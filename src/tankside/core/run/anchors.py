@@ -6,8 +6,8 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
-from tankside.core.run.standing import standing
-from tankside.core.run.state import Pass, RunState, TankfulState
+from tankside.core.run.standing import Standing, standing
+from tankside.core.run.state import Confirmed, Pass, RunState, TankfulState
 
 BEGINS = "run:begins"
 
@@ -62,15 +62,21 @@ class Anchors:
         """When an act was done, else when it is expected, else None."""
         return self.known_us.get(name, self.expected_us.get(name))
 
-    def expecting(self, links: Iterable[tuple[str, float, str | None]]) -> Anchors:
-        """With every act that follows from the known ones: anchor, seconds after it, what it gives."""
+    def expecting(
+        self, links: Iterable[tuple[str, float, str | None]], *, from_us: int | None = None
+    ) -> Anchors:
+        """With every act that follows from the known ones: anchor, seconds after it, what it gives.
+
+        What is not done is not expected before `from_us`.
+        """
         wanted = list(links)
         expected: dict[str, int] = {}
         for _ in range(2):
             for anchor, after_s, gives in wanted:
-                from_us = self.known_us.get(anchor, expected.get(anchor))
-                if gives is not None and from_us is not None and gives not in self.known_us:
-                    expected[gives] = from_us + round(after_s * 1e6)
+                anchor_us = self.known_us.get(anchor, expected.get(anchor))
+                if gives is not None and anchor_us is not None and gives not in self.known_us:
+                    due_us = anchor_us + round(after_s * 1e6)
+                    expected[gives] = due_us if from_us is None else max(due_us, from_us)
         return Anchors(self.known_us, MappingProxyType(expected))
 
 
@@ -78,7 +84,8 @@ def _of_tankful(state: RunState, one: TankfulState) -> dict[str, int]:
     known: dict[str, int] = {}
     stands = standing(state, one)
     for confirmed in one.confirmed:
-        known.setdefault(measured(confirmed.bath), confirmed.mark.at_us)
+        if not _used_up(one, stands, confirmed):
+            known.setdefault(measured(confirmed.bath), confirmed.mark.at_us)
     for counted in stands.counted:
         known.update(_of_pass(counted.bath, counted.there))
     if stands.stray is not None:
@@ -86,6 +93,16 @@ def _of_tankful(state: RunState, one: TankfulState) -> dict[str, int]:
     if one.hung and {was.roll for was in one.hung} >= {roll.code for roll in one.plan.rolls}:
         known[hung(one.letter)] = max(was.mark.at_us for was in one.hung)
     return known
+
+
+def _used_up(one: TankfulState, stands: Standing, confirmed: Confirmed) -> bool:
+    """Whether what was measured out then went into a pass that does not count."""
+    return any(
+        there.bath == confirmed.bath
+        and there.poured.at_us >= confirmed.mark.at_us
+        and not stands.counts(there)
+        for there in one.passes
+    )
 
 
 def _of_pass(bath: str, there: Pass) -> dict[str, int]:

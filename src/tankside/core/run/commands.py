@@ -48,13 +48,14 @@ class ConfirmBottle:
 
 @dataclass(frozen=True, slots=True)
 class PourBath:
-    """'K7M4-T, pouring': `bottle` and `ml` None are as planned."""
+    """'K7M4-T, pouring': `bottle` and `ml` None are as planned; `jug` is what stands in no bottle."""
 
     kind: ClassVar[str] = "pour-bath"
     bath: str
     bottle: str | None = None
     ml: float | None = None
     took_s: float | None = None
+    jug: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,8 +5,8 @@ No words here: `wording.cues` says them. Whoever shows a cue adds its offset to 
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from tankside.core.methods.baths import BathKind
@@ -16,6 +16,7 @@ from tankside.core.run.charges import liquid_of
 from tankside.core.run.commands import Asked, ChangeWater, ConfirmBottle, DrainBath, HangFilm, PourBath
 from tankside.core.run.standing import Standing, bottle_for, standing
 from tankside.core.run.state import Pass, RunState, TankfulState
+from tankside.core.run.wrong_bottle import contaminated_bottles, offered_bottle
 
 CueKind = Literal["measure", "pour", "invert", "rotate", "drain", "water", "hang"]
 MEASURE_AHEAD_S = 30.0
@@ -43,6 +44,7 @@ class Cue:
     most_s: float | None = None
     bottle: str | None = None
     liquid: str | None = None
+    ml: float | None = None
     to: str | None = None
     n: int = 0
     of: int = 0
@@ -63,52 +65,77 @@ class Script:
     anchors: Anchors
 
     def done(self, cue: Cue) -> bool:
-        """Whether what a cue asks for has been noted."""
-        return cue.gives is not None and cue.gives in self.anchors.known_us
+        """Whether what a cue asks for has been noted, or its bath has gone on without it."""
+        known = self.anchors.known_us
+        if cue.gives is not None and cue.gives in known:
+            return True
+        match cue.kind:
+            case "measure":
+                return poured(cue.bath or "") in known
+            case "invert" | "rotate" | "water":
+                return drained(cue.bath or "") in known
+            case _:
+                return False
 
     def at_us(self, cue: Cue) -> int | None:
         """When a cue falls due by what is known and expected, None where even its anchor is not expected."""
         anchor_us = self.anchors.at_us(cue.anchor)
         return None if anchor_us is None else anchor_us + round(cue.after_s * 1e6)
 
+    def told_us(self, cue: Cue) -> int | None:
+        """When a cue is given: only once its anchor has been noted."""
+        anchor_us = self.anchors.known_us.get(cue.anchor)
+        return None if anchor_us is None else anchor_us + round(cue.after_s * 1e6)
+
+    def as_of(self, now_us: int) -> Script:
+        """The same, expecting nothing that is not done before now."""
+        return replace(self, anchors=self.anchors.expecting(_links(self.cues), from_us=now_us))
+
 
 def cue_script(state: RunState) -> Script:
     """Everything still to do and already done in a run, measured from the acts that are known."""
     cues: list[Cue] = []
-    anchors = Anchors.of(state)
+    anchors, spoilt = Anchors.of(state), contaminated_bottles(state)
     for one in state.tankfuls:
         if one.ended is None:
-            cues.extend(_tankful(state, one, standing(state, one)))
-    return Script(tuple(cues), anchors.expecting((cue.anchor, cue.after_s, cue.gives) for cue in cues))
+            cues.extend(_tankful(state, one, standing(state, one), spoilt))
+    return Script(tuple(cues), anchors.expecting(_links(cues)))
 
 
 def due(state: RunState, from_us: int, to_us: int) -> tuple[Cue, ...]:
-    """The cues that fall due after `from_us` and not after `to_us`, in order of time."""
+    """The cues that are given after `from_us` and not after `to_us`, in order of time."""
     script = cue_script(state)
-    timed = [(script.at_us(cue), cue) for cue in script.cues]
-    inside = [(at, cue) for at, cue in timed if at is not None and from_us < at <= to_us]
+    timed = [(script.told_us(cue), cue) for cue in script.cues]
+    inside = [
+        (at, cue) for at, cue in timed if at is not None and from_us < at <= to_us and not script.done(cue)
+    ]
     return tuple(cue for _, cue in sorted(inside, key=lambda pair: (pair[0], pair[1].id)))
 
 
-def _tankful(state: RunState, one: TankfulState, stands: Standing) -> Iterator[Cue]:
+def _links(cues: Iterable[Cue]) -> list[tuple[str, float, str | None]]:
+    return [(cue.anchor, cue.after_s, cue.gives) for cue in cues]
+
+
+def _tankful(state: RunState, one: TankfulState, stands: Standing, spoilt: frozenset[str]) -> Iterator[Cue]:
     if stands.stray is not None:
         yield _out_again(state, one, stands.stray)
     left = {bath.id for bath in stands.coming}
     before: PlannedBath | None = None
     for bath in one.plan.baths:
         if bath.id in left or stands.pass_of(bath.id) is not None:
-            yield from _bath(state, one, bath, before)
+            yield from _bath(state, one, bath, before, offered_bottle(state, one, bath.id, spoilt))
             before = bath
     if before is not None:
         yield _hang(state, one, before)
 
 
-def _bath(state: RunState, one: TankfulState, bath: PlannedBath, before: PlannedBath | None) -> Iterator[Cue]:
-    if before is not None and bottle_for(state, one, bath.id) is not None:
-        liquid = liquid_of(state, one, bath.id)
-        if liquid is not None and liquid.reusable:
-            yield _measure(state, one, bath, before)
-    yield _pour(state, one, bath, before)
+def _bath(
+    state: RunState, one: TankfulState, bath: PlannedBath, before: PlannedBath | None, bottle: str | None
+) -> Iterator[Cue]:
+    liquid = liquid_of(state, one, bath.id)
+    if before is not None and bottle is not None and liquid is not None and liquid.reusable:
+        yield _measure(state, one, bath, before, bottle)
+    yield _pour(state, one, bath, before, bottle)
     yield from _agitate(state, one, bath)
     if bath.kind == "wash":
         yield from _fills(state, one, bath)
@@ -116,11 +143,11 @@ def _bath(state: RunState, one: TankfulState, bath: PlannedBath, before: Planned
         yield _drain(state, one, bath)
 
 
-def _measure(state: RunState, one: TankfulState, bath: PlannedBath, before: PlannedBath) -> Cue:
+def _measure(state: RunState, one: TankfulState, bath: PlannedBath, before: PlannedBath, bottle: str) -> Cue:
     hands = state.plan.hands
     end_s = end_after_s(one, before)
     busy_s = hands.pour_s + (before.agitation.first_s if before.agitation else 0.0)
-    bottle = bottle_for(state, one, bath.id)
+    planned = bottle_for(state, one, bath.id)
     return Cue(
         id=f"{bath.id}.measure",
         tankful=one.letter,
@@ -133,12 +160,15 @@ def _measure(state: RunState, one: TankfulState, bath: PlannedBath, before: Plan
         most_s=max(0.0, end_s - hands.measure_s),
         bottle=bottle,
         liquid=bath.liquid,
-        command=ConfirmBottle(bath.id, bottle) if bottle else None,
+        ml=one.plan.tank.volume_ml,
+        command=ConfirmBottle(bath.id, bottle, knowingly=bottle != planned),
         gives=measured(bath.id),
     )
 
 
-def _pour(state: RunState, one: TankfulState, bath: PlannedBath, before: PlannedBath | None) -> Cue:
+def _pour(
+    state: RunState, one: TankfulState, bath: PlannedBath, before: PlannedBath | None, bottle: str | None
+) -> Cue:
     hands = state.plan.hands
     least = 0.0
     if before is None:
@@ -158,11 +188,12 @@ def _pour(state: RunState, one: TankfulState, bath: PlannedBath, before: Planned
         after_s=after_s,
         lasts_s=hands.pour_s,
         least_s=least,
-        bottle=bottle_for(state, one, bath.id),
+        bottle=bottle,
         liquid=bath.liquid,
+        ml=one.plan.tank.volume_ml,
         n=1 if bath.kind == "wash" else 0,
         of=bath.fills if bath.kind == "wash" else 0,
-        command=PourBath(bath.id, bottle_for(state, one, bath.id)),
+        command=PourBath(bath.id, bottle, jug=bottle is None),
         gives=poured(bath.id),
     )
 

@@ -127,7 +127,7 @@ def _tankful(one: TankfulState, note: Note, state: RunState) -> TankfulState:  #
         case TankLoaded(rolls=rolls):
             return replace(one, loaded=rolls)
         case BottleConfirmed(bath=bath, bottle=bottle):
-            return replace(one, confirmed=(*one.confirmed, Confirmed(bath, bottle, mark)))
+            return _confirmed(one, Confirmed(bath, bottle, mark))
         case BathPoured() as body:
             return replace(one, passes=poured(one.passes, body, mark, state.plan_no))
         case BathDrained(bath=bath):
@@ -152,6 +152,19 @@ def _tankful(one: TankfulState, note: Note, state: RunState) -> TankfulState:  #
             raise TypeError(f"{note.body.kind} is settled before it is folded")
         case _:
             raise TypeError(f"{note.body.kind} belongs to the session")
+
+
+def _confirmed(one: TankfulState, new: Confirmed) -> TankfulState:
+    """A bottle is confirmed once for each pour; the confirming that comes with a pour may be late for it."""
+    for before in one.confirmed:
+        same = (before.bath, before.bottle) == (new.bath, new.bottle)
+        used = any(
+            there.bath == new.bath and before.mark.at_us <= there.poured.at_us < new.mark.at_us
+            for there in one.passes
+        )
+        if same and not used:
+            return one
+    return replace(one, confirmed=(*one.confirmed, new))
 
 
 def _told(body: EndMoved, mark: Mark) -> Told:

@@ -11,7 +11,7 @@ from math import inf
 from tankside.core.run.advise_wash import WashAdvice, advise_wash
 from tankside.core.run.commands import CloseRun
 from tankside.core.run.consequences import Consequence, consequences
-from tankside.core.run.cue_script import Cue, Script, cue_script, end_after_s, least_s
+from tankside.core.run.cue_script import Cue, Script, cue_script, due, end_after_s, least_s
 from tankside.core.run.doubts import Doubt, doubts
 from tankside.core.run.instants import Instant
 from tankside.core.run.sink_acts import Offer, ToDo, main_act, offers
@@ -97,7 +97,7 @@ class SinkView:
 def sink_view(state: RunState, now: Instant, *, away_since: Instant | None = None) -> SinkView:
     """The sink as it is at `now`; `away_since` is when a screen or the program last looked."""
     now_us = state.timeline.at_us(now)
-    script = cue_script(state)
+    script = cue_script(state).as_of(now_us)
     views = [_tankful(state, one, script, now_us) for one in state.tankfuls]
     views.sort(key=lambda view: (view.stage == "done", _urgency(view, now_us), view.letter))
     return SinkView(
@@ -106,7 +106,7 @@ def sink_view(state: RunState, now: Instant, *, away_since: Instant | None = Non
         tankfuls=tuple(views),
         consequences=consequences(state, now_us),
         doubts=doubts(state),
-        away=_away(state, script, away_since, now_us),
+        away=_away(state, away_since, now_us),
         close=CloseRun() if all(view.stage == "done" for view in views) and state.closed is None else None,
         closed=state.closed is not None,
     )
@@ -215,10 +215,8 @@ def _urgency(view: TankfulView, now_us: int) -> float:
     return view.needs_us
 
 
-def _away(state: RunState, script: Script, since: Instant | None, now_us: int) -> Away | None:
+def _away(state: RunState, since: Instant | None, now_us: int) -> Away | None:
     if since is None:
         return None
     from_us = state.timeline.at_us(since)
-    timed = [(script.at_us(cue), cue) for cue in script.cues]
-    missed = [(at, cue.id, cue) for at, cue in timed if at is not None and from_us < at <= now_us]
-    return Away(from_us, now_us, tuple(cue for _, _, cue in sorted(missed, key=lambda one: one[:2])))
+    return Away(from_us, now_us, due(state, from_us, now_us))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tankside.core.run.charges import Charge, charges, liquid_of, poured_ml
+from tankside.core.run.standing import bottle_for
 from tankside.core.run.state import Pass, RunState, TankfulState
 from tankside.core.solutions.kinds import SolutionKind
 
@@ -42,6 +43,17 @@ def contaminations(state: RunState) -> tuple[Contamination, ...]:
 def contaminated_bottles(state: RunState) -> frozenset[str]:
     """Codes that are never offered again."""
     return frozenset(one.line.bottle for one in charges(state) if one.line.kind == "contaminated")
+
+
+def offered_bottle(state: RunState, tankful: TankfulState, bath: str, spoilt: frozenset[str]) -> str | None:
+    """The bottle to measure a bath from: the planned one, one of its kind once that is spoilt, or none."""
+    planned = bottle_for(state, tankful, bath)
+    if planned is None or planned not in spoilt:
+        return planned
+    kind = kind_of_bottle(state, planned)
+    in_plan = {one.bottle for one in state.plan.liquids}
+    alike = (one.code for one in state.bench if one.kind == kind and one.code not in spoilt | in_plan)
+    return next(alike, None)
 
 
 def kind_of_bottle(state: RunState, code: str) -> SolutionKind | None:

@@ -89,7 +89,7 @@ def _drafts(run: Run, command: Command, now: Instant) -> list[Draft]:
 def _observed(run: Run, asked: Observation, at_us: int) -> list[Draft]:  # noqa: C901, PLR0911 - one arm a command
     match asked:
         case PourBath():
-            return pours.pour(run, asked)
+            return pours.pour(run, asked, at_us)
         case DrainBath():
             return pours.drain(run, asked, at_us)
         case ChangeWater():

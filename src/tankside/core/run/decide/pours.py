@@ -34,14 +34,13 @@ from tankside.core.run.standing import bottle_for, standing
 from tankside.core.run.state import Pass, Run, TankfulState
 
 
-def pour(run: Run, asked: PourBath) -> list[Draft]:
+def pour(run: Run, asked: PourBath, at_us: int) -> list[Draft]:
     """'K7M4-T, pouring': poured, and confirmed if it was not at measuring."""
     one = with_bath(run, asked.bath)
     some_volume(asked.ml, "ml")
-    bottle = asked.bottle or bottle_for(run.state, one, asked.bath)
+    bottle = asked.bottle or (None if asked.jug else bottle_for(run.state, one, asked.bath))
     drafts = [Draft(BathPoured(asked.bath, bottle, asked.ml, asked.took_s), one.letter)]
-    known = any(was.bath == asked.bath and was.bottle == bottle for was in one.confirmed)
-    if bottle is not None and not known:
+    if bottle is not None and not _measured_for_it(one, asked.bath, bottle, at_us):
         drafts.append(Draft(BottleConfirmed(asked.bath, bottle), one.letter))
     return drafts
 
@@ -149,6 +148,17 @@ def readable_liquid(temp_c: float | None, at: str) -> None:
     """Refuse a liquid that would be ice or steam."""
     if temp_c is not None and not 0 <= temp_c <= 100:
         raise refuse("not-a-liquid", at=at, temp_c=temp_c)
+
+
+def _measured_for_it(one: TankfulState, bath: str, bottle: str, at_us: int) -> bool:
+    """Whether that bottle was confirmed for this very pour: before it, and after the bath's last pour."""
+    last_us = max(
+        (was.poured.at_us for was in one.passes if was.bath == bath and was.poured.at_us < at_us), default=-1
+    )
+    return any(
+        was.bath == bath and was.bottle == bottle and last_us < was.mark.at_us <= at_us
+        for was in one.confirmed
+    )
 
 
 def _there_at(one: TankfulState, bath: str, at_us: int) -> Pass | None:
