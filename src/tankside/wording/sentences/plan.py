@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 SENTENCES = {
+    "thermometer-too-far-off": "A thermometer that is {offset_k} off is not one to trust.",
+    "room-out-of-range": "A room at {temp_c} is not worked in; it lies between {fixed_5_c} and {fixed_40_c}.",
+    "no-time-for-film": "No time is known for {film} in any developer.",
+    "no-tank-kept": "No tank, thermometer or place is kept yet.",
+    "no-such-tank": "That tank is not kept here.",
+    "no-such-place": "That place is not kept here.",
+    "no-such-liquid": "This plan has no liquid called {liquid}.",
+    "no-such-combination": "That film and developer are not kept here.",
+    "bottle-holds-too-little": "The bottle holds {volume_ml} and this evening needs {needed_ml}.",
     "already-mixed": "Tankful {letter} is timed by what its developer reads: {reads_c}.",
     "no-rolls-chosen": "No roll is chosen.",
     "no-such-plan": "That plan is not kept here.",
@@ -17,6 +26,10 @@ SENTENCES = {
     "taps-not-read": "Hot and cold water are not read yet.",
 }
 WAYS_ON = {
+    "mix-more": "Mix more.",
+    "get-ready": "Look at what is to be made.",
+    "begin-first-evening": "Answer the six questions of a first evening.",
+    "add-a-tank": "Add a tank.",
     "add-leaflet-row": "Add the leaflet's time at this index.",
     "another-roll-first": "Send another roll first.",
     "choose-rolls": "Choose a roll.",

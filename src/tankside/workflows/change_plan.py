@@ -1,0 +1,157 @@
+"""A plan changed by one tap: the wish behind it is changed and worked out again under the next number."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import timedelta
+from typing import assert_never
+from uuid import UUID
+
+from tankside.core.planning.first_evening import default_tank
+from tankside.core.planning.plan import Plan
+from tankside.core.planning.wish import BathTimes, Supply, WantedRoll, Wish
+from tankside.core.planning.work_out import work_out
+from tankside.core.refusals import refuse
+from tankside.core.run.instants import Instant
+from tankside.workflows.keep_rolls import NewRoll, add_roll
+from tankside.workflows.moments import moment_of
+from tankside.workflows.ports import Desk, Dice
+
+
+@dataclass(frozen=True, slots=True)
+class AnotherRoll:
+    """Another roll like the last one of the plan."""
+
+
+@dataclass(frozen=True, slots=True)
+class SecondTank:
+    """One more tank; as large as the first unless its volume is told."""
+
+    volume_ml: float | None = None
+    name: str = "second tank"
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveOut:
+    """Leave a roll for another evening."""
+
+    roll: UUID
+
+
+@dataclass(frozen=True, slots=True)
+class TakeAnyway:
+    """Take a precious roll that was held; the plan notes it."""
+
+    roll: UUID
+
+
+@dataclass(frozen=True, slots=True)
+class StartLater:
+    """Pour the first developer later (or, with a negative number, earlier)."""
+
+    by_s: float
+
+
+@dataclass(frozen=True, slots=True)
+class DeveloperReads:
+    """What the mixed developer reads now, the thermometer's offset added; None while it is not mixed."""
+
+    temp_c: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class RoomIs:
+    """The room, and the empty tank with it."""
+
+    temp_c: float
+
+
+@dataclass(frozen=True, slots=True)
+class OwnTime:
+    """Develop for a time of one's own; None takes the worked-out one again."""
+
+    time_s: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class OwnBaths:
+    """Times of one's own for the baths after the developer."""
+
+    times: BathTimes
+
+
+@dataclass(frozen=True, slots=True)
+class OtherSupply:
+    """Another dilution, name or bottle for one bath."""
+
+    supply: Supply
+
+
+OfWish = LeaveOut | TakeAnyway | StartLater | DeveloperReads | OwnTime | OwnBaths | OtherSupply
+Change = AnotherRoll | SecondTank | RoomIs | OfWish
+
+
+def change_plan(desk: Desk, dice: Dice, plan: UUID, change: Change, now: Instant) -> Plan:
+    """Work the changed wish out under the next number and keep it; where it is refused nothing is kept."""
+    before = desk.plans.by_key(plan)
+    if before is None or before.wish is None:
+        raise refuse("no-such-plan", ways_on=("plan",))
+    with desk.together():
+        wish = _changed(desk, dice, before.wish, change, now)
+        after = work_out(wish, key=before.key, number=before.number + 1, made=moment_of(now))
+        desk.plans.keep(after)
+    return after
+
+
+def _changed(desk: Desk, dice: Dice, wish: Wish, change: Change, now: Instant) -> Wish:
+    """The wish after one change; what is new is kept on the desk."""
+    if isinstance(change, AnotherRoll):
+        return _with_roll(desk, dice, wish, now)
+    if isinstance(change, SecondTank):
+        return _with_tank(desk, dice, wish, change)
+    if isinstance(change, RoomIs):
+        place = replace(wish.place, room_c=change.temp_c)
+        desk.places.keep(place)
+        return replace(wish, place=place, assumed=tuple(one for one in wish.assumed if one.code != "room"))
+    return wish_after(wish, change)
+
+
+def wish_after(wish: Wish, change: OfWish) -> Wish:
+    """The wish after a change that touches nothing else."""
+    match change:
+        case LeaveOut(roll):
+            after = replace(wish, rolls=tuple(one for one in wish.rolls if one.roll.key != roll))
+        case TakeAnyway(roll):
+            taken = (replace(one, released=True) if one.roll.key == roll else one for one in wish.rolls)
+            after = replace(wish, rolls=tuple(taken))
+        case StartLater(by_s):
+            after = replace(wish, starts=wish.starts + timedelta(seconds=by_s))
+        case DeveloperReads(temp_c):
+            after = replace(wish, reads_c=temp_c)
+        case OwnTime(time_s):
+            after = replace(wish, own_time_s=time_s)
+        case OwnBaths(times):
+            after = replace(wish, times=times)
+        case OtherSupply(supply):
+            kept = tuple(supply if one.kind == supply.kind else one for one in wish.supplies)
+            after = replace(wish, supplies=kept)
+        case _:
+            assert_never(change)
+    return after
+
+
+def _with_roll(desk: Desk, dice: Dice, wish: Wish, now: Instant) -> Wish:
+    """One more roll like the last, with a code of its own."""
+    last = wish.rolls[-1]
+    like = last.roll
+    new = NewRoll(like.film, like.format, like.index, like.camera, like.owner)
+    roll = add_roll(desk, dice, new, now)
+    return replace(wish, rolls=(*wish.rolls, WantedRoll(roll, last.combination)))
+
+
+def _with_tank(desk: Desk, dice: Dice, wish: Wish, change: SecondTank) -> Wish:
+    """One more tank, known only by its volume."""
+    volume_ml = change.volume_ml or wish.tanks[0].volume_ml
+    tank = default_tank(dice.key(), volume_ml=volume_ml, name=change.name)
+    desk.tanks.keep(tank)
+    return replace(wish, tanks=(*wish.tanks, tank))

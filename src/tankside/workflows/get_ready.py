@@ -1,0 +1,127 @@
+"""Before the first pour: each liquid made becomes a batch in one bottle with a fresh code."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from uuid import UUID
+
+from tankside.core.codes import COUNT, code_from
+from tankside.core.planning.get_ready import ToMake, to_make, with_bottle
+from tankside.core.planning.plan import Liquid, Plan
+from tankside.core.refusals import refuse
+from tankside.core.run.instants import Instant
+from tankside.core.shelf.bookings import Booking
+from tankside.core.shelf.bottles import Batch, Bottle, Strength
+from tankside.core.shelf.ledger import LedgerLine, LineKind
+from tankside.workflows.keep_rolls import DRAWS
+from tankside.workflows.moments import moment_of
+from tankside.workflows.ports import Desk, Dice
+from tankside.workflows.records import CodeTaken
+
+
+@dataclass(frozen=True, slots=True)
+class HaveAlready:
+    """A bottle that stood there before: what it holds (mL) and how many rolls (units) went through it."""
+
+    volume_ml: float
+    rolls_used: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Marks:
+    """The person's own signs on a bottle; both optional."""
+
+    cap: str = ""
+    place: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """The plan with its liquid in a bottle, and the code to write on it."""
+
+    plan: Plan
+    code: str
+
+
+def get_ready(desk: Desk, plan: UUID) -> tuple[ToMake, ...]:
+    """What is to be made for a plan, in order, with the taps of its place as they are known now."""
+    found = _plan(desk, plan)
+    return to_make(found, desk.places.by_key(found.place.key) or found.place)
+
+
+def liquid_made(
+    desk: Desk,
+    dice: Dice,
+    plan: UUID,
+    liquid: str,
+    now: Instant,
+    *,
+    already: HaveAlready | None = None,
+    marks: Marks | None = None,
+) -> Made:
+    """Book one liquid of a plan as a batch in a bottle; the plan's next number names the bottle."""
+    found = _plan(desk, plan)
+    if all(one.key != liquid for one in found.liquids):
+        raise refuse("no-such-liquid", liquid=liquid, ways_on=("get-ready",))
+    wanted = found.liquid(liquid)
+    if wanted.bottle is not None:
+        return Made(found, wanted.bottle)
+    if already is not None and already.volume_ml < wanted.volume_ml:
+        raise refuse(
+            "bottle-holds-too-little", at="volume_ml", ways_on=("mix-more",),
+            volume_ml=already.volume_ml, needed_ml=wanted.volume_ml,
+        )  # fmt: skip
+    with desk.together():
+        batch = _batch(dice, wanted, now, already)
+        desk.batches.add(batch)
+        bottle = _bottle(desk, dice, batch, marks or Marks(), now)
+        desk.ledger.append(_bookings(dice, batch, bottle, now, already))
+        made = with_bottle(found, liquid, bottle.code)
+        made = replace(made, made=moment_of(now))
+        desk.plans.keep(made)
+    return Made(made, bottle.code)
+
+
+def _plan(desk: Desk, key: UUID) -> Plan:
+    """The plan as it stands."""
+    found = desk.plans.by_key(key)
+    if found is None:
+        raise refuse("no-such-plan", ways_on=("plan",))
+    return found
+
+
+def _batch(dice: Dice, liquid: Liquid, now: Instant, already: HaveAlready | None) -> Batch:
+    """The lot that was mixed, or that stood there."""
+    strength: Strength = "working" if liquid.water_ml > 0 else "stock"
+    made_ml = already.volume_ml if already else liquid.volume_ml
+    return Batch(
+        dice.key(), liquid.kind, liquid.name, strength, liquid.parts, moment_of(now), made_ml, liquid.reusable
+    )
+
+
+def _bottle(desk: Desk, dice: Dice, batch: Batch, marks: Marks, now: Instant) -> Bottle:
+    """A bottle under a fresh code; a code that is taken is drawn again."""
+    for _ in range(DRAWS):
+        code = str(code_from(dice.below(COUNT)))
+        bottle = Bottle(dice.key(), code, batch.key, batch.made_ml, marks.cap, marks.place, moment_of(now))
+        try:
+            desk.bottles.add(bottle)
+        except CodeTaken:
+            continue
+        return bottle
+    raise refuse("no-free-code", draws=DRAWS, ways_on=("try-again",))
+
+
+def _bookings(
+    dice: Dice, batch: Batch, bottle: Bottle, now: Instant, already: HaveAlready | None
+) -> list[Booking]:
+    """Mixed; and, for a bottle that stood there before, charged with the film that went through it."""
+    event = f"get-ready:{batch.key}"
+    lines: list[tuple[LineKind, float, float]] = [("mixed", batch.made_ml, 0.0)]
+    if already is not None and already.rolls_used > 0:
+        lines.append(("charged", 0.0, already.rolls_used))
+    moment = moment_of(now)
+    owed = [LedgerLine(bottle.code, kind, ml, area, event) for kind, ml, area in lines]
+    return [
+        Booking(dice.key(), line, event, number, moment, place=number) for number, line in enumerate(owed)
+    ]
