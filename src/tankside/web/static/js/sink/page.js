@@ -1,0 +1,78 @@
+// The state of the page: the last screen, what was noted since, and whether the server answers.
+import { Noting } from "./noting.js";
+import { soon } from "./owner.js";
+import { Queue } from "./queue.js";
+import { Script } from "./script.js";
+import { tick } from "./tick.js";
+import { viewOf } from "./view.js";
+
+const SOON_S = 8;
+const ASK_MS = 5000;
+
+export class Page extends Noting {
+  constructor(run, screen, clock) {
+    super();
+    Object.assign(this, { run, clock, inTouch: true, onChange: () => {} });
+    this.queue = new Queue(run, {
+      address: `/sink/${run}/notes`,
+      pace: () => this.screen.pace,
+      onAnswer: (note, answer) => this.answered(note, answer),
+      onTouch: (inTouch) => this.touch(inTouch),
+    });
+    this.asked_ms = tick.now();
+    this.take(screen);
+  }
+
+  // A new screen: the server's anchors hold, and over them what it has not heard of yet.
+  take(screen, delay_ms = 0) {
+    if (this.screen && screen.seq < this.screen.seq) return;
+    this.screen = screen;
+    this.clock.anchor(screen.now_us, screen.pace, delay_ms);
+    this.script = new Script(screen);
+    for (const note of this.queue.kept) if (note.sets) this.script.note(note.sets, note.at_us);
+    this.onChange();
+  }
+
+  touch(inTouch) {
+    if (inTouch && !this.inTouch) this.queue.send();
+    this.inTouch = inTouch;
+  }
+
+  look(viewport) {
+    const us = this.clock.us();
+    if (!this.inTouch && tick.now() - this.asked_ms >= ASK_MS) this.askAgain();
+    if (this.shown && this.shown.until <= us) this.shown = undefined;
+    this.view = viewOf(this.script, us, { inTouch: this.inTouch, shown: this.shown?.letter, opened: this.opened, viewport });
+    const next = soon(this.script, us, SOON_S);
+    this.soon = next && this.script.tankful(next);
+    return this.view;
+  }
+
+  async askAgain(parted = false) {
+    this.asked_ms = tick.now();
+    if (parted) this.clock.anchor(this.clock.us(), this.screen.pace);
+    try {
+      const from = tick.now();
+      const answer = await fetch(`/sink/${this.run}/screen`, { headers: { accept: "application/json" } });
+      if (!answer.ok) throw new Error(`answered ${answer.status}`);
+      this.take(await answer.json(), tick.now() - from);
+      this.touch(true);
+      if (parted) this.tell("clocks-parted");
+    } catch {
+      this.touch(false);
+    }
+  }
+
+  // Another tankful by hand, until the next cue calls.
+  show(letter) {
+    const next = this.script.ahead(this.view.us).find(({ due }) => due > this.view.us);
+    this.shown = { letter, until: next?.due ?? Infinity };
+    this.onChange();
+  }
+
+  openAct(id) {
+    if (!id) return;
+    this.opened = id;
+    this.onChange();
+  }
+}

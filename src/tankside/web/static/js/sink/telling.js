@@ -1,0 +1,37 @@
+// What the page tells the person, in plates between the vessel and the acts.
+import { showNotices } from "./notices.js";
+import { tick } from "./tick.js";
+import { fill } from "./words.js";
+
+const TELL_MS = 6000;
+
+export class Telling {
+  tell(phrase) {
+    this.told = { words: this.screen.phrases[phrase], ms: tick.now() };
+    this.onChange();
+    return true;
+  }
+
+  showNotices(onWay) {
+    const { phrases } = this.screen, facts = [];
+    const waiting = this.inTouch ? 0 : this.queue.kept.length;
+    if (!this.inTouch) facts.push(phrases["requests-off"]);
+    if (waiting) facts.push(fill(phrases["kept-here"], { n: waiting }));
+    if (this.told && tick.now() - this.told.ms < TELL_MS) facts.push(this.told.words);
+    const notices = facts.length ? [{ kind: "fact", sentence: facts.join(" ") }] : [];
+    if (this.said) notices.push(this.said.notice);
+    const told = this.screen.notices.map((notice) => ({ ...notice, ways: notice.ways.filter((way) => !this.isMain(way)) }));
+    showNotices(document.getElementById("notices"), [...told, ...notices], (way) => this.way(way, onWay));
+  }
+
+  // A way on that the main act already is needs no second button.
+  isMain({ command }) {
+    const main = this.view?.main?.command;
+    return main && command?.kind === main.kind && command.bath === main.bath;
+  }
+
+  way(way, onWay) {
+    this.said = undefined;
+    onWay(way);
+  }
+}

@@ -1,0 +1,121 @@
+"""The page at the sink in every state: nothing cut or scrolled, targets for a wet knuckle, axe at peace."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from itertools import combinations
+from typing import Any
+
+import pytest
+from browser.accessible import shortcomings
+from browser.live import SIZES
+from browser.sink_stand import standing
+from browser.sink_states import STATES
+from playwright.sync_api import Browser, Page
+
+Box = dict[str, Any]
+# The clock of these pictures stands still, so that a state is the one that was asked for.
+STILL = """
+globalThis.sinkTick = { now: () => 0, wall: () => 0, every: () => {}, after: () => () => {} };
+globalThis.EventSource = class { addEventListener() {} close() {} };
+"""
+CUT = """() => {
+  const seen = [...document.querySelectorAll("body *")]
+    .filter((one) => one.checkVisibility() && !one.closest(".unseen, .skip, .fill, svg"));
+  const cut = seen.filter((one) => {
+    const { children, scrollWidth, clientWidth } = one;
+    return children.length === 0 && clientWidth > 0 && scrollWidth > clientWidth + 1;
+  });
+  const outside = [...document.querySelectorAll("#stage svg text, #hands svg text")].filter((one) => {
+    const box = one.getBoundingClientRect(), frame = one.ownerSVGElement.getBoundingClientRect();
+    return box.width && (box.left < frame.left - 1 || box.right > frame.right + 1);
+  });
+  const escaped = [...document.querySelectorAll("#acts button:not([hidden]) span:not(.fill)")]
+    .filter((one) => {
+    const box = one.getBoundingClientRect(), frame = one.closest("button").getBoundingClientRect();
+    return box.left < frame.left - 0.5 || box.right > frame.right + 0.5 || box.bottom > frame.bottom + 0.5;
+  });
+  const name = (one) => `${one.id || one.getAttribute("class")}: ${one.textContent}`;
+  return [...cut, ...outside, ...escaped].map(name);
+}"""
+SCROLLS = """() => {
+  const { scrollWidth, scrollHeight } = document.documentElement;
+  return [Math.max(0, scrollWidth - innerWidth), Math.max(0, scrollHeight - innerHeight)];
+}"""
+TARGETS = """() => [...document.querySelectorAll("#acts button:not([hidden])")].map((one) => {
+  const { x, y, width, height } = one.getBoundingClientRect();
+  return { x, y, width, height, main: one.id === "main-act" };
+})"""
+
+
+@pytest.fixture(scope="module")
+def stand() -> Iterator[str]:
+    """Where each state stands under an address of its own."""
+    with standing() as address:
+        yield address
+
+
+@pytest.fixture
+def still(chromium: Browser, stand: str) -> Iterator[Callable[[str, str], Page]]:
+    """A page of one size and theme on which time stands still."""
+    contexts = []
+
+    def opened(size: str, theme: str) -> Page:
+        width, height = SIZES[size]
+        context = chromium.new_context(viewport={"width": width, "height": height}, base_url=stand)
+        contexts.append(context)
+        context.add_cookies([{"name": "tankside-theme", "value": theme, "url": stand}])
+        context.add_init_script(STILL)
+        return context.new_page()
+
+    yield opened
+    for context in contexts:
+        context.close()
+
+
+def _show(page: Page, state: str) -> None:
+    page.goto(f"/state/{state}")
+    page.wait_for_function("document.querySelector('#clock').textContent !== ''")
+
+
+def test_nothing_scrolls_and_no_word_is_cut(still: Callable[[str, str], Page], size: str) -> None:
+    """At every size the page fits its screen and every word its place."""
+    page = still(size, "light")
+    found = {}
+    for state in STATES:
+        _show(page, state)
+        found[state] = (page.evaluate(SCROLLS), page.evaluate(CUT))
+
+    assert {state: ([0, 0], []) for state in STATES} == found
+
+
+def test_targets_are_large_and_apart(still: Callable[[str, str], Page], size: str) -> None:
+    """The main act is 76 px high, 92 on a tall phone; the others 72 by 72; 16 px lie between any two."""
+    page = still(size, "light")
+    least = {"small": 76, "phone": 92, "laptop": 76}[size]
+    for state in STATES:
+        _show(page, state)
+        targets = page.evaluate(TARGETS)
+
+        assert (state != "done") == any(one["main"] for one in targets), state
+        assert all(one["height"] >= (least if one["main"] else 72) for one in targets), state
+        assert all(one["width"] >= 72 for one in targets), state
+        assert [] == [pair for pair in combinations(targets, 2) if _gap_px(*pair) < 15.9], state
+
+
+def _gap_px(one: Box, other: Box) -> float:
+    """The free space between two targets, along the axis on which they are apart."""
+    across = max(one["x"], other["x"]) - min(one["x"] + one["width"], other["x"] + other["width"])
+    down = max(one["y"], other["y"]) - min(one["y"] + one["height"], other["y"] + other["height"])
+    return max(across, down)
+
+
+def test_axe_finds_nothing_in_any_state(still: Callable[[str, str], Page], theme: str) -> None:
+    """WCAG 2.2 AA holds in each state, as far as axe can tell."""
+    page = still("phone", theme)
+    found = {}
+    for state in STATES:
+        _show(page, state)
+        found[state] = shortcomings(page)
+
+    assert {state: [] for state in STATES} == found
