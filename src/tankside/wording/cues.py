@@ -10,7 +10,7 @@ from typing import assert_never
 from tankside.core.methods.baths import BathKind
 from tankside.core.quantities.display import time_text, volume_text
 from tankside.core.quantities.preferences import Preferences
-from tankside.core.run.cue_script import Cue
+from tankside.core.run.cues import Cue
 from tankside.wording.refusals import PLAIN
 
 LANGUAGE = "en"

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from typing import Literal
 
 from tankside.core.run.advise import ContrastAdvice, advise_contrast, developing
+from tankside.core.run.bath_ends import end_after_s, home_of
 from tankside.core.run.change_of_plan import rinse_first
 from tankside.core.run.commands import Asked, DrainBath, EndTankful
-from tankside.core.run.cue_script import end_after_s, home_of
 from tankside.core.run.standing import Standing, really, standing
 from tankside.core.run.state import RunState, TankfulState
 from tankside.core.run.wrong_bottle import Contamination, contaminations

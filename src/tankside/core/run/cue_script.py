@@ -5,91 +5,22 @@ No words here: `wording.cues` says them. Whoever shows a cue adds its offset to 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
-from typing import Literal
+from collections.abc import Iterator
 
-from tankside.core.methods.baths import BathKind
 from tankside.core.planning.plan import PlannedBath
 from tankside.core.run.anchors import BEGINS, Anchors, drained, filled, hung, measured, poured, stray
+from tankside.core.run.bath_ends import end_after_s, home_of, least_s, most_s
 from tankside.core.run.charges import liquid_of
-from tankside.core.run.commands import Asked, ChangeWater, ConfirmBottle, DrainBath, HangFilm, PourBath
+from tankside.core.run.commands import ChangeWater, ConfirmBottle, DrainBath, HangFilm, PourBath
+from tankside.core.run.cues import Cue, CueKind, Script, links
 from tankside.core.run.standing import Standing, bottle_for, standing
 from tankside.core.run.state import Pass, RunState, TankfulState
 from tankside.core.run.wrong_bottle import contaminated_bottles, offered_bottle
 
-CueKind = Literal["measure", "pour", "invert", "rotate", "drain", "water", "hang"]
+__all__ = ["Cue", "CueKind", "Script", "cue_script", "due", "end_after_s", "least_s"]
+
 MEASURE_AHEAD_S = 30.0
 """How long a cue to measure is given before the hands must begin (ours)."""
-
-
-@dataclass(frozen=True, slots=True)
-class Cue:
-    """One thing to do `after_s` seconds after `anchor` was noted, give or take `soft_s`.
-
-    It may be done from `least_s` to `most_s` after the anchor (None: as late as one likes). `command` notes
-    it (None: taken as done), `gives` is the anchor that noting it makes known. `n` counts fills and cycles.
-    """
-
-    id: str
-    tankful: str
-    bath: str | None
-    bath_kind: BathKind | None
-    kind: CueKind
-    anchor: str
-    after_s: float
-    lasts_s: float
-    soft_s: float = 0.0
-    least_s: float = 0.0
-    most_s: float | None = None
-    bottle: str | None = None
-    liquid: str | None = None
-    ml: float | None = None
-    to: str | None = None
-    n: int = 0
-    of: int = 0
-    command: Asked | None = None
-    gives: str | None = None
-
-    @property
-    def aim_s(self) -> float:
-        """When it should be done, in seconds after its anchor."""
-        return self.after_s
-
-
-@dataclass(frozen=True, slots=True)
-class Script:
-    """The cues of a run in order of tankful and bath; `anchors` are the acts known so far, by name."""
-
-    cues: tuple[Cue, ...]
-    anchors: Anchors
-
-    def done(self, cue: Cue) -> bool:
-        """Whether what a cue asks for has been noted, or its bath has gone on without it."""
-        known = self.anchors.known_us
-        if cue.gives is not None and cue.gives in known:
-            return True
-        match cue.kind:
-            case "measure":
-                return poured(cue.bath or "") in known
-            case "invert" | "rotate" | "water":
-                return drained(cue.bath or "") in known
-            case _:
-                return False
-
-    def at_us(self, cue: Cue) -> int | None:
-        """When a cue falls due by what is known and expected, None where even its anchor is not expected."""
-        anchor_us = self.anchors.at_us(cue.anchor)
-        return None if anchor_us is None else anchor_us + round(cue.after_s * 1e6)
-
-    def told_us(self, cue: Cue) -> int | None:
-        """When a cue is given: only once its anchor has been noted."""
-        anchor_us = self.anchors.known_us.get(cue.anchor)
-        return None if anchor_us is None else anchor_us + round(cue.after_s * 1e6)
-
-    def as_of(self, now_us: int) -> Script:
-        """The same, expecting nothing that is not done before now."""
-        return replace(self, anchors=self.anchors.expecting(_links(self.cues), from_us=now_us))
 
 
 def cue_script(state: RunState) -> Script:
@@ -99,7 +30,7 @@ def cue_script(state: RunState) -> Script:
     for one in state.tankfuls:
         if one.ended is None:
             cues.extend(_tankful(state, one, standing(state, one), spoilt))
-    return Script(tuple(cues), anchors.expecting(_links(cues)))
+    return Script(tuple(cues), anchors.expecting(links(cues)))
 
 
 def due(state: RunState, from_us: int, to_us: int) -> tuple[Cue, ...]:
@@ -110,10 +41,6 @@ def due(state: RunState, from_us: int, to_us: int) -> tuple[Cue, ...]:
         (at, cue) for at, cue in timed if at is not None and from_us < at <= to_us and not script.done(cue)
     ]
     return tuple(cue for _, cue in sorted(inside, key=lambda pair: (pair[0], pair[1].id)))
-
-
-def _links(cues: Iterable[Cue]) -> list[tuple[str, float, str | None]]:
-    return [(cue.anchor, cue.after_s, cue.gives) for cue in cues]
 
 
 def _tankful(state: RunState, one: TankfulState, stands: Standing, spoilt: frozenset[str]) -> Iterator[Cue]:
@@ -249,8 +176,6 @@ def _fills(state: RunState, one: TankfulState, bath: PlannedBath) -> Iterator[Cu
 
 
 def _drain(state: RunState, one: TankfulState, bath: PlannedBath) -> Cue:
-    aim_s, times = end_after_s(one, bath), bath.times
-    late_s = bath.drain_late_s if bath.kind == "develop" else 0.0
     to = home_of(state, one, bath.id)
     return Cue(
         id=f"{bath.id}.drain",
@@ -259,10 +184,10 @@ def _drain(state: RunState, one: TankfulState, bath: PlannedBath) -> Cue:
         bath_kind=bath.kind,
         kind="drain",
         anchor=poured(bath.id),
-        after_s=aim_s,
+        after_s=end_after_s(one, bath),
         lasts_s=state.plan.hands.drain_s,
         least_s=least_s(one, bath),
-        most_s=None if times.most_s is None else aim_s + times.most_s - times.aim_s + late_s,
+        most_s=most_s(one, bath),
         liquid=bath.liquid,
         bottle=None if to == "drain" else to,
         to=to,
@@ -304,40 +229,6 @@ def _hang(state: RunState, one: TankfulState, last: PlannedBath) -> Cue:
         command=HangFilm(one.letter),
         gives=hung(one.letter),
     )
-
-
-def home_of(state: RunState, one: TankfulState, bath: str) -> str:
-    """Where a bath goes when it is drained: the code of a bottle, or 'drain'."""
-    there = next((was for was in reversed(one.passes) if was.bath == bath), None)
-    poured_from = there.bottle if there else None
-    planned = bottle_for(state, one, bath)
-    liquid = liquid_of(state, one, bath)
-    if poured_from is not None and poured_from != planned:
-        return _home_of_bottle(state, one, poured_from, bath)
-    if one.bath(bath).destination == "drain" or liquid is None or not liquid.reusable:
-        return "drain"
-    return planned or "drain"
-
-
-def _home_of_bottle(state: RunState, one: TankfulState, code: str, bath: str) -> str:
-    """A bottle taken by mistake gets its liquid back by what that liquid is, not by what it was taken for."""
-    for other in one.plan.baths:
-        liquid = liquid_of(state, one, other.id)
-        if liquid is not None and bottle_for(state, one, other.id) == code:
-            return code if liquid.reusable else "drain"
-    liquid = liquid_of(state, one, bath)
-    return code if liquid is not None and liquid.reusable else "drain"
-
-
-def end_after_s(one: TankfulState, bath: PlannedBath) -> float:
-    """When a bath ends after its pour as told last; in a wash, one fill."""
-    return bath.times.aim_s if bath.kind == "wash" else one.told_end_s(bath.id)
-
-
-def least_s(one: TankfulState, bath: PlannedBath) -> float:
-    """Before this, in seconds after its pour, a bath may not be ended by a mere touch."""
-    early_s = bath.drain_early_s if bath.kind == "develop" else 0.0
-    return max(0.0, end_after_s(one, bath) - (bath.times.aim_s - bath.times.least_s) - early_s)
 
 
 def _last_water(bath: PlannedBath) -> str:

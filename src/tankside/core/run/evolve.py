@@ -129,7 +129,10 @@ def _tankful(one: TankfulState, note: Note, state: RunState) -> TankfulState:  #
         case BottleConfirmed(bath=bath, bottle=bottle):
             return _confirmed(one, Confirmed(bath, bottle, mark))
         case BathPoured() as body:
-            return replace(one, passes=poured(one.passes, body, mark, state.plan_no))
+            after_pour = replace(one, passes=poured(one.passes, body, mark, state.plan_no))
+            if body.bottle is None:
+                return after_pour
+            return _confirmed(after_pour, Confirmed(body.bath, body.bottle, mark))
         case BathDrained(bath=bath):
             return drained(one, bath, mark, state.plan_no)
         case BathReturned() as body:
@@ -155,7 +158,7 @@ def _tankful(one: TankfulState, note: Note, state: RunState) -> TankfulState:  #
 
 
 def _confirmed(one: TankfulState, new: Confirmed) -> TankfulState:
-    """A bottle is confirmed once for each pour; the confirming that comes with a pour may be late for it."""
+    """A bottle is confirmed once for each pour: at measuring, at the latest by the pour itself."""
     for before in one.confirmed:
         same = (before.bath, before.bottle) == (new.bath, new.bottle)
         used = any(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tankside.core.planning.plan import PlannedBath
 from tankside.core.planning.progress import BathProgress, Progress, TankfulProgress, Whereabouts
-from tankside.core.run.cue_script import end_after_s
+from tankside.core.run.bath_ends import end_after_s
 from tankside.core.run.instants import Instant
 from tankside.core.run.standing import Standing, standing
 from tankside.core.run.state import RunState, TankfulState

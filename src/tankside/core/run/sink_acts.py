@@ -14,7 +14,7 @@ from tankside.core.run.commands import (
     NoteAgitation,
     PourBath,
 )
-from tankside.core.run.cue_script import Cue, Script
+from tankside.core.run.cues import Cue, Script
 from tankside.core.run.standing import Standing
 from tankside.core.run.state import TankfulState
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from tankside.core.run.cue_script import Script
+from tankside.core.run.cues import Script
 from tankside.core.run.state import RunState, TankfulState
 
 BeadKind = Literal["measured", "poured", "invert", "rotate", "water", "read", "drained", "hung", "end-moved"]

@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import Literal
 
 from tankside.core.run.anchors import hung
-from tankside.core.run.cue_script import Script, end_after_s
+from tankside.core.run.bath_ends import end_after_s
+from tankside.core.run.cues import Script
 from tankside.core.run.standing import Standing
 from tankside.core.run.state import Pass, RunState, TankfulState
 

@@ -9,9 +9,11 @@ from dataclasses import dataclass
 from math import inf
 
 from tankside.core.run.advise_wash import WashAdvice, advise_wash
+from tankside.core.run.bath_ends import end_after_s, least_s, most_s
 from tankside.core.run.commands import CloseRun
 from tankside.core.run.consequences import Consequence, consequences
-from tankside.core.run.cue_script import Cue, Script, cue_script, due, end_after_s, least_s
+from tankside.core.run.cue_script import cue_script, due
+from tankside.core.run.cues import Cue, Script
 from tankside.core.run.doubts import Doubt, doubts
 from tankside.core.run.instants import Instant
 from tankside.core.run.sink_acts import Offer, ToDo, main_act, offers
@@ -140,10 +142,8 @@ def _bath(state: RunState, one: TankfulState, stands: Standing, now_us: int) -> 
     wash = bath.kind == "wash"
     from_us = there.filled_us if wash else there.poured.at_us
     end_s = 0.0 if stands.stray is there else end_after_s(one, bath)
-    most_s = bath.times.most_s
-    late_s = bath.drain_late_s if bath.kind == "develop" else 0.0
     low_us, high_us = _interval(one, there)
-    most = None if most_s is None else end_s + most_s - bath.times.aim_s + late_s
+    most = 0.0 if stands.stray is there else most_s(one, bath)
     return BathView(
         id=bath.id,
         kind=bath.kind,

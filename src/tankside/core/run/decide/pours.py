@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tankside.core.refusals import refuse
+from tankside.core.run.bath_ends import home_of, least_s
 from tankside.core.run.commands import (
     ChangeWater,
     DrainBath,
@@ -14,7 +15,6 @@ from tankside.core.run.commands import (
     PrepareLiquid,
     WriteNote,
 )
-from tankside.core.run.cue_script import home_of, least_s
 from tankside.core.run.decide.drafts import Draft, tankful_of, with_bath
 from tankside.core.run.events import (
     AgitationNoted,

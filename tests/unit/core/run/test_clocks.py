@@ -1,0 +1,63 @@
+"""Clocks that part, boots that begin anew, and what the person says of them."""
+
+from __future__ import annotations
+
+from unit.core.run.evening import START_US, opened, plan
+
+from tankside.core.run.commands import Command, PourBath, SettleClock, WriteNote
+from tankside.core.run.decide import decide
+from tankside.core.run.events import ClockDoubted
+from tankside.core.run.instants import Instant
+from tankside.core.run.replay import follow
+from tankside.core.run.state import Run
+
+
+def noted(run: Run, number: int, asked: WriteNote | PourBath | SettleClock, now: Instant) -> Run:
+    """One command more."""
+    return follow(run, decide(run, Command(f"desk:{number}", asked), now).events)
+
+
+def boot_two(seconds: float) -> Instant:
+    """A second of the evening as the machine sees it after it was started anew at 20:05."""
+    return Instant(START_US + round(seconds * 1e6), round((seconds - 300) * 1e6), "second")
+
+
+def test_across_a_restart_the_wall_clock_counts_on() -> None:
+    """Poured before the restart, drained after it: the bath had 9:30."""
+    sink = opened(plan("A"))
+    sink.do(PourBath("A.develop"), 0)
+    run = noted(sink.run, 1, WriteNote("back"), boot_two(570))
+    apart_us = run.state.timeline.at_us(boot_two(570)) - run.state.tankful("A").passes[0].poured.at_us
+    assert apart_us == 570_000_000
+    assert run.state.clock_doubts == ()
+
+
+def test_a_boot_that_begins_in_the_past_is_doubted_and_can_be_settled() -> None:
+    """The second boot's clock is an hour slow; the person says that the first one was right."""
+    sink = opened(plan("A"))
+    sink.do(PourBath("A.develop"), 0)
+    slow = Instant(START_US - 3_600_000_000, 1_000_000, "second")
+    run = noted(sink.run, 1, WriteNote("back"), slow)
+    (doubt,) = run.state.clock_doubts
+    assert (doubt.by_s, doubt.across) == (-3600.0, True)
+    run = noted(run, 2, SettleClock("elapsed"), slow.before(seconds=-5))
+    assert run.state.clock_doubts[0].settled
+    assert run.state.timeline.at_us(slow) == START_US
+
+
+def test_a_jump_is_doubted_once_and_settling_moves_no_interval() -> None:
+    """The wall clock jumps an hour within a boot: one doubt, then none, and the bath keeps its seconds."""
+    sink = opened(plan("A"))
+    sink.do(PourBath("A.develop"), 0)
+    sink.wall_jump_s = 3600.0
+    for seconds in (10, 20, 30):
+        sink.do(WriteNote("still here"), seconds)
+    doubted = [one for one in sink.run.events if isinstance(one.body, ClockDoubted)]
+    assert [one.body.by_s for one in doubted] == [3600.0]  # type: ignore[union-attr]
+    before = [one.mark.at_us for one in sink.state.written]
+    sink.do(SettleClock("wall"), 40)
+    after = [one.mark.at_us for one in sink.state.written]
+    assert [b - a for a, b in zip(before, after, strict=True)] == [3_600_000_000] * 3
+    assert sink.state.clock_doubts[0].settled
+    sink.do(WriteNote("quiet"), 50)
+    assert len(sink.state.clock_doubts) == 1
