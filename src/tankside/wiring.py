@@ -11,10 +11,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from tankside.workflows.house import House
+from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Clock, Desk, Dice
 
 if TYPE_CHECKING:
     from fastapi import FastAPI
+
+    from tankside.store.backup import BackedUp
+    from tankside.store.restoring import Restored
 
 Opened = Callable[[str, Path], None]
 
@@ -75,3 +79,27 @@ def serve(*, port: int, data_folder: Path | None, opened: Opened) -> None:
             app = app_over(house)
             opened(address, folder.path)
             serve_app(app, taken)
+
+
+def back_up_folder(data_folder: Path | None, to: Path) -> BackedUp:
+    """Back up what the data folder holds into the zip file `to`; a server over it may go on."""
+    from tankside.machine.clock import MachineClock
+    from tankside.machine.data_folder import open_data_folder
+    from tankside.store.backup import back_up
+    from tankside.store.photographs import photographs_beside
+
+    folder = open_data_folder(data_folder)
+    return back_up(folder.own, photographs_beside(folder.own), to.resolve(), moment_of(MachineClock().now()))
+
+
+def restore_folder(data_folder: Path | None, backup: Path, *, aside: bool) -> Restored:
+    """Restore into the data folder, held meanwhile so that no server opens it halfway."""
+    from tankside.machine.clock import MachineClock
+    from tankside.machine.data_folder import open_data_folder
+    from tankside.store.photographs import photographs_beside
+    from tankside.store.restoring import restore
+
+    folder = open_data_folder(data_folder)
+    with folder.served_at("restore"):
+        now = moment_of(MachineClock().now())
+        return restore(backup, folder.own, photographs_beside(folder.own), now, aside=aside)

@@ -15,6 +15,8 @@ NOUNS = {
     "start": "Open Tankside in the browser.",
     "temper": "Hot and cold water for a jug at a wanted temperature.",
     "time": "How long to develop at what the developer reads.",
+    "backup": "Write everything you keep into one zip file.",
+    "restore": "Bring a backup back.",
 }
 REFUSED = 2
 

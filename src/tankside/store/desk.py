@@ -9,15 +9,13 @@ from tankside.store.connection import Database
 from tankside.store.films import StoredFilms
 from tankside.store.kept import places, tanks, thermometers
 from tankside.store.ledger import StoredLedger
-from tankside.store.photographs import StoredPhotographs
+from tankside.store.photographs import StoredPhotographs, photographs_beside
 from tankside.store.plans import StoredPlans
 from tankside.store.preferences import StoredPreferences
 from tankside.store.proposals import StoredProposals
 from tankside.store.rolls import StoredRolls
 from tankside.store.run_log import StoredRunLog
 from tankside.workflows.ports import Desk
-
-PHOTOGRAPH_FOLDER = "photographs"
 
 
 def stored_desk(database: Database) -> Desk:
@@ -38,6 +36,6 @@ def stored_desk(database: Database) -> Desk:
         thermometers=thermometers(database),
         places=places(database),
         proposals=StoredProposals(database),
-        photographs=StoredPhotographs(database, database.file.parent / PHOTOGRAPH_FOLDER),
+        photographs=StoredPhotographs(database, photographs_beside(database.file)),
         preferences=StoredPreferences(database),
     )

@@ -17,6 +17,11 @@ from tankside.store.tables.desk import PHOTOGRAPHS
 from tankside.workflows.records import Photograph
 
 
+def photographs_beside(database: Path) -> Path:
+    """The folder of pictures that belongs to a database."""
+    return database.parent / "photographs"
+
+
 class StoredPhotographs:
     """Photographs by what they show; the picture is on the disk before its row says so."""
 

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from uuid import UUID
 
 from tankside.core.refusals import Refusal, Refused, refuse
 from tankside.core.run.commands import Command, OpenRun
 from tankside.core.run.events import BenchBottle
 from tankside.core.run.instants import Instant
-from tankside.core.shelf.bookings import Booking
+from tankside.core.shelf.accounts import Account, account
 from tankside.core.shelf.bottles import Batch, Bottle
 from tankside.core.solutions.notation import Dilution
 from tankside.workflows.note_at_sink import Sink
@@ -43,21 +42,22 @@ def open_run(
 
 
 def bench(desk: Desk) -> tuple[BenchBottle, ...]:
-    """Every bottle as it stands now, with what the ledger says is in it."""
+    """Every bottle that was not poured away, with what the ledger says is in it."""
     batches = {batch.key: batch for batch in desk.batches.all()}
+    accounts = [(bottle, account(desk.ledger.of_bottle(bottle.code))) for bottle in desk.bottles.all()]
     return tuple(
-        _on_the_bench(bottle, batches[bottle.batch], desk.ledger.of_bottle(bottle.code))
-        for bottle in desk.bottles.all()
+        _on_the_bench(bottle, batches[bottle.batch], stands)
+        for bottle, stands in accounts
+        if not stands.discarded
     )
 
 
-def _on_the_bench(bottle: Bottle, batch: Batch, booked: Iterable[Booking]) -> BenchBottle:
-    lines = [one.line for one in booked]
+def _on_the_bench(bottle: Bottle, batch: Batch, stands: Account) -> BenchBottle:
     return BenchBottle(
         code=bottle.code,
         kind=batch.kind,
         name=batch.name,
-        ml=sum(line.ml for line in lines) if lines else None,
+        ml=stands.ml,
         stock_share=stock_share(batch),
         cap=bottle.cap,
         place=bottle.place,

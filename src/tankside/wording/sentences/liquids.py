@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 SENTENCES = {
+    "already-discarded": "{bottle} was poured away already.",
+    "no-such-booking": "The ledger has no such line.",
+    "no-such-bottle": "There is no bottle {bottle}.",
+    "put-right-in-the-run": "That line follows a note of a run, and moves when the note is put right.",
+    "taken-back-already": "That line was taken back already.",
     "clearing-temperature-out-of-range": (
         "A clearing test at {temp_c} says nothing here; test the fixer between {fixed_10_c} and {fixed_30_c}."
     ),
@@ -29,6 +34,8 @@ SENTENCES = {
     ),
 }
 WAYS_ON = {
+    "look-at-the-shelf": "Look at the shelf.",
+    "put-the-note-right": "Put the note right in its run.",
     "another-fill": "Give it one more fill.",
     "fewer-rolls": "Put only {fits_rolls} in.",
     "finer-measure": "Take a finer measure.",

@@ -1,0 +1,59 @@
+"""What a bottle holds and what it has taken, by its ledger."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from tankside.core.shelf.bookings import Booking
+from tankside.core.shelf.ledger import LedgerLine, LineKind
+
+LEAST_ML = 1e-6
+"""Less than this is what sums of floats leave behind, not liquid."""
+
+
+@dataclass(frozen=True, slots=True)
+class Account:
+    """`ml` in the bottle, None while nothing was ever booked; `area_units` of film, each 80 in2.
+
+    `contaminated` once something else went in, `discarded` once it was poured away; neither if that was
+    taken back.
+    """
+
+    ml: float | None
+    area_units: float
+    contaminated: bool
+    discarded: bool
+
+
+def account(booked: Sequence[Booking]) -> Account:
+    """The account of one bottle from all that was booked on it.
+
+    Result: volume in mL, area in units of 80 in2. Own model: sums of signed lines, docs/science/film-area.
+    Doubt: that of each volume poured, about the mark of the measure.
+    """
+    lines = [one.line for one in booked]
+    return Account(
+        ml=sum(line.ml for line in lines) if lines else None,
+        area_units=sum(line.area_units for line in lines),
+        contaminated=_stands(booked, "contaminated"),
+        discarded=_stands(booked, "discarded"),
+    )
+
+
+def _stands(booked: Sequence[Booking], kind: LineKind) -> bool:
+    """Whether a line of that kind stands: by its volume if it has one, else until taken back."""
+    taken_back = {one.line.reverses for one in booked}
+    moved: dict[tuple[str, int], float] = defaultdict(float)
+    for one in booked:
+        if one.line.kind == kind:
+            moved[one.line.because, one.place] += one.line.ml
+    if any(abs(ml) > LEAST_ML for ml in moved.values()):
+        return True
+    return any(_said(one.line, kind) and one.key not in taken_back for one in booked)
+
+
+def _said(line: LedgerLine, kind: LineKind) -> bool:
+    """A line without a volume, that somebody wrote down."""
+    return line.kind == kind and line.ml == 0.0 and line.reverses is None
