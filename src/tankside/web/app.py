@@ -17,11 +17,15 @@ from tankside.web.pages import ROUTERS
 from tankside.workflows.house import House
 
 
-def make_app(house: House, *, say: Say, hosts: Iterable[str] = ()) -> FastAPI:
-    """The app over `house`; `say` words a refusal, `hosts` are answered beside the loopback names."""
+def make_app(house: House, *, say: Say, hosts: Iterable[str] = (), invented: bool = False) -> FastAPI:
+    """The app over `house`; `say` words a refusal, `hosts` are answered beside the loopback names.
+
+    Every page of an `invented` house says that it is one.
+    """
     app = FastAPI(title="Tankside", docs_url=None, redoc_url=None, openapi_url=None)
     app.state.house = house
     app.state.say = say
+    app.state.invented = invented
 
     def answer_refused(request: Request, error: Exception) -> Response:
         assert isinstance(error, Refused)

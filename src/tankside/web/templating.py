@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -10,6 +11,7 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from starlette.requests import Request
 from starlette.responses import HTMLResponse
 
+from tankside.web.addresses import prefix_of
 from tankside.web.assets import static_url
 from tankside.web.device import theme_of
 from tankside.web.drawing.kinds import BATH_NAMES
@@ -29,6 +31,7 @@ SHEETS = (
     "plates",
     "tables",
     "start",
+    "invented",
     "begin",
     "session",
     "rolls",
@@ -56,26 +59,40 @@ CONTENTS = (
 )
 
 
-def _environment() -> Environment:
-    """Strict templates: a name that nobody gave is an error, never an empty space."""
-    environment = Environment(
+@cache
+def environment(prefix: str) -> Environment:
+    """Strict templates of the house under `prefix`: a name nobody gave is an error, never an empty space.
+
+    `to(path)` is the address of a path of the same house, `outside(path)` of the person's own; macros know
+    no request, so each prefix has an environment.
+    """
+    made = Environment(
         loader=FileSystemLoader(FOLDER),
         autoescape=True,
         undefined=StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
     )
-    environment.globals.update(static_url=static_url, contents=CONTENTS, sheets=SHEETS, bath_names=BATH_NAMES)
-    return environment
+    made.globals.update(
+        to=lambda path: prefix + path,
+        outside=lambda path: path,
+        static_url=lambda name: prefix + static_url(name),
+        contents=CONTENTS,
+        sheets=SHEETS,
+        bath_names=BATH_NAMES,
+    )
+    return made
 
 
-ENVIRONMENT = _environment()
+ENVIRONMENT = environment("")
 
 
 def page(request: Request, template: str, *, status: int = 200, **values: Any) -> HTMLResponse:
     """The page `template` filled with `values`; `here` names the open one of the seven, if it is one."""
-    given = {"here": None, "form": None, "refusals": (), **values}
-    text = ENVIRONMENT.get_template(template).render(
-        request=request, theme=theme_of(request), address=request.url.path, **given
+    given = {"here": None, "form": None, "refusals": (), "invented": request.app.state.invented, **values}
+    text = (
+        environment(prefix_of(request))
+        .get_template(template)
+        .render(request=request, theme=theme_of(request), address=request.url.path, **given)
     )
     return HTMLResponse(text, status_code=status)

@@ -12,11 +12,12 @@ from urllib.parse import urlencode
 
 from fastapi import APIRouter
 from starlette.requests import Request
-from starlette.responses import RedirectResponse, Response
+from starlette.responses import Response
 
 from tankside.core.quantities.display import temperature_sign, volume_sign
 from tankside.core.quantities.preferences import Preferences, preferences_from
 from tankside.core.refusals import Refused
+from tankside.web.addresses import go_to
 from tankside.web.desk import AtDesk, InHouse
 from tankside.web.first_evening import FIELDS, QUESTIONS, Question, answers_to, is_answered, six_answers
 from tankside.web.forms import Form, TypedForm
@@ -71,7 +72,7 @@ def begin(request: Request, house: InHouse, form: TypedForm) -> Response:
         begin_first_evening(house.desk, house.dice, answers, now=house.clock.now(), zone=house.zone)
     except Refused as refused:
         return _refused(request, QUESTIONS[-1], form, preferences, refused)
-    return RedirectResponse("/plan", status_code=303)
+    return go_to(request, "/plan")
 
 
 def _meant(form: Form) -> Form:

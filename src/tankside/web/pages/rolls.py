@@ -9,11 +9,12 @@ from urllib.parse import quote
 
 from fastapi import APIRouter
 from starlette.requests import Request
-from starlette.responses import RedirectResponse, Response
+from starlette.responses import Response
 
 from tankside.core.quantities.display import index_text
 from tankside.core.refusals import Refused
 from tankside.core.rolls.roll import Roll
+from tankside.web.addresses import go_to
 from tankside.web.desk import InHouse
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.months import months
@@ -57,7 +58,7 @@ def show(request: Request, house: InHouse, which: str = "waiting", find: str | N
         told = form.refused_by(refused, say=request.app.state.say, fields=("find",))
         told = Form(told.typed, {"find": next(iter(told.refusals.values()))})
         return _list(request, house, "find", form=told, status=422)
-    return RedirectResponse(_address(roll), status_code=303)
+    return go_to(request, _address(roll))
 
 
 @router.get("/rolls/add")
@@ -73,7 +74,7 @@ def add(request: Request, house: InHouse, form: TypedForm) -> Response:
         roll = add_roll(house.desk, house.dice, new_roll(form, house.desk), house.clock.now())
     except Refused as refused:
         return _form(request, form, refused=refused)
-    return RedirectResponse(f"{_address(roll)}?new=yes", status_code=303)
+    return go_to(request, f"{_address(roll)}?new=yes")
 
 
 @router.get("/rolls/{code}")
@@ -91,7 +92,7 @@ def change(request: Request, house: InHouse, code: str, form: TypedForm) -> Resp
         edit_roll(house.desk, over(roll, new_roll(form, house.desk)))
     except Refused as refused:
         return _form(request, form, roll=roll, refused=refused)
-    return RedirectResponse("/rolls", status_code=303)
+    return go_to(request, "/rolls")
 
 
 def today(house: House) -> date:

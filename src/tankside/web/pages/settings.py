@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from fastapi import APIRouter
 from starlette.requests import Request
-from starlette.responses import RedirectResponse, Response
+from starlette.responses import Response
 
+from tankside.web.addresses import go_to
 from tankside.web.desk import AtDesk
 from tankside.web.device import (
     THEME_COOKIE,
@@ -42,16 +43,16 @@ def show(request: Request, desk: AtDesk) -> Response:
 
 
 @router.post("/settings/theme")
-def choose_theme(form: TypedForm) -> Response:
+def choose_theme(request: Request, form: TypedForm) -> Response:
     """Keep the theme on this device; any other word follows the device."""
-    answer = RedirectResponse("/settings", status_code=303)
+    answer = go_to(request, "/settings")
     keep(answer, THEME_COOKIE, read_theme(form.text("theme")))
     return answer
 
 
 @router.post("/settings/units")
-def keep_units(form: TypedForm, desk: AtDesk) -> Response:
+def keep_units(request: Request, form: TypedForm, desk: AtDesk) -> Response:
     """Keep the units of the household, both or neither."""
     with desk.together():
         choose_units(desk.preferences, read_units(form.text("temperature"), form.text("volume")))
-    return RedirectResponse("/settings", status_code=303)
+    return go_to(request, "/settings")

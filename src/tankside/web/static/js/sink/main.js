@@ -1,4 +1,5 @@
 // The page at the sink, joined: clock, script, drawings, presses, queue and stream.
+import { to } from "../address.js";
 import { MainAct } from "./acts.js";
 import { stayAwake } from "./awake.js";
 import { Clock } from "./clock.js";
@@ -70,7 +71,7 @@ document.addEventListener("visibilitychange", () => {
 addEventListener("resize", step);
 addEventListener("online", () => page.askAgain());
 page.onChange = step;
-new Stream(`/sink/${run}/stream`, { onScreen: (news) => page.take(news), onTouch: (inTouch) => page.touch(inTouch) });
+new Stream(to(`/sink/${run}/stream`), { onScreen: (news) => page.take(news), onTouch: (inTouch) => page.touch(inTouch) });
 tick.every(step);
 step();
 page.queue.send();

@@ -1,4 +1,5 @@
 // More: notes, cues, themes, the other tankfuls, and leaving by a held press.
+import { to } from "../address.js";
 import { onHold } from "./hold.js";
 import { canStayAwake } from "./awake.js";
 import { listenToDip } from "./dip.js";
@@ -28,7 +29,7 @@ export function listenToMore(sheets) {
     if (field.value.trim()) sheets.close(page.ask({ kind: "write-note", text: field.value.trim(), tankful: page.view.letter }));
     field.value = "";
   });
-  onHold(get("leave"), () => location.assign("/"));
+  onHold(get("leave"), () => location.assign(to("/")));
   get("awake-words").textContent = page.screen.phrases[canStayAwake() ? "screen-stays-on" : "no-wake-lock"];
 }
 

@@ -1,4 +1,5 @@
 // The state of the page: the last screen, what was noted since, and whether the server answers.
+import { to } from "../address.js";
 import { Noting } from "./noting.js";
 import { soon } from "./owner.js";
 import { Queue } from "./queue.js";
@@ -14,7 +15,7 @@ export class Page extends Noting {
     super();
     Object.assign(this, { run, clock, inTouch: true, onChange: () => {} });
     this.queue = new Queue(run, {
-      address: `/sink/${run}/notes`,
+      address: to(`/sink/${run}/notes`),
       pace: () => this.screen.pace,
       onAnswer: (note, answer) => this.answered(note, answer),
       onTouch: (inTouch) => this.touch(inTouch),
@@ -53,7 +54,7 @@ export class Page extends Noting {
     if (parted) this.clock.anchor(this.clock.us(), this.screen.pace);
     try {
       const from = tick.now();
-      const answer = await fetch(`/sink/${this.run}/screen`, { headers: { accept: "application/json" } });
+      const answer = await fetch(to(`/sink/${this.run}/screen`), { headers: { accept: "application/json" } });
       if (!answer.ok) throw new Error(`answered ${answer.status}`);
       this.take(await answer.json(), tick.now() - from);
       this.touch(true);

@@ -1,4 +1,6 @@
 // The theme of this device, changed without leaving the page; the server keeps it in its cookie.
+import { to } from "../address.js";
+
 const BRIGHT = "tankside-brighter";
 
 export function listenToThemes() {
@@ -9,7 +11,7 @@ export function listenToThemes() {
       if (name === "device") delete root.dataset.theme;
       else root.dataset.theme = name;
       for (const one of choices) one.setAttribute("aria-pressed", String(one === choice));
-      fetch("/settings/theme", { method: "POST", body: new URLSearchParams({ theme: name }), redirect: "manual" }).catch(() => {});
+      fetch(to("/settings/theme"), { method: "POST", body: new URLSearchParams({ theme: name }), redirect: "manual" }).catch(() => {});
     });
   }
   const brighter = document.getElementById("brighter");
