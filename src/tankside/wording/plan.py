@@ -1,0 +1,132 @@
+"""The plan page in words."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta, tzinfo
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from tankside.core.planning.plan import Doubtful, Held, Plan, PlannedTankful
+from tankside.core.planning.timetable import Timetable
+from tankside.core.quantities.display import planned_time, temperature_text, time_text
+from tankside.core.quantities.preferences import Preferences
+
+DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+COUNTS = ("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine")
+FIRST_USES = {"batch": "a new batch", "combination": "a new combination", "thermometer": "a new thermometer"}
+
+
+def heading(plan: Plan, today: date) -> str:
+    """The heading, which says when: 'Plan: tonight', 'Plan: Saturday morning'.
+
+    `today` is the day at the plan's place.
+    """
+    return f"Plan: {when(at_place(plan, plan.starts or plan.made), today)}"
+
+
+def when(starts: datetime, today: date) -> str:
+    """A time of one day as one says it from another.
+
+    >>> when(datetime(2026, 10, 3, 20, 30), date(2026, 10, 3))
+    'tonight'
+    >>> when(datetime(2026, 10, 3, 9, 0), date(2026, 10, 1))
+    'Saturday morning'
+    """
+    part = "morning" if starts.hour < 12 else "afternoon" if starts.hour < 18 else "evening"
+    away = (starts.date() - today).days
+    if away == 0:
+        return "tonight" if part == "evening" else f"this {part}"
+    if away == 1:
+        return f"tomorrow {part}"
+    if 1 < away < 7:
+        return f"{DAYS[starts.weekday()]} {part}"
+    return f"{starts.date().isoformat()}, {part}"
+
+
+def at_place(plan: Plan, moment: datetime) -> datetime:
+    """A moment on the clock of the plan's place."""
+    return moment.astimezone(_zone(plan.place.zone, moment))
+
+
+def clock_text(plan: Plan, table: Timetable, seconds: float) -> str:
+    """The clock at the place, `seconds` after the first pour."""
+    return f"{at_place(plan, table.clock(seconds)):%H:%M}"
+
+
+def summary(plan: Plan, table: Timetable) -> str:
+    """How many rolls and tankfuls, when it begins and when the last roll hangs."""
+    rolls = sum(len(one.rolls) for one in plan.tankfuls)
+    begins, ends = (f"{at_place(plan, one):%H:%M}" for one in (table.begins, _up_to_minute(table.ends)))
+    last = "the roll hung" if rolls == 1 else "last roll hung"
+    what = f"{_counted(rolls, 'roll')} in {_counted(len(plan.tankfuls), 'tankful').lower()}"
+    return f"{what}. Begin {begins}, {last} {ends}."
+
+
+def start_found(plan: Plan) -> str:
+    """How the start of the second tankful was found; empty with one tankful."""
+    if len(plan.tankfuls) < 2:
+        return ""
+    second = plan.tankfuls[1]
+    later = time_text(second.starts_s)
+    return f"{second.letter} is poured {later} after A, the earliest we found for one pair of hands."
+
+
+def time_sentence(tankful: PlannedTankful) -> str:
+    """The developing time with its doubt, and that a reading settles it.
+
+    '9:00 (8:45 to 9:15); read the tank at one minute and I settle it.'
+    """
+    end = tankful.development.end_s
+    if end is None:
+        return time_text(tankful.baths[0].times.aim_s)
+    if end.low == end.high:
+        return (
+            f"{time_text(end.value)}, {'your own time' if end.source == 'own time' else 'as its rule says'}."
+        )
+    return f"{planned_time(end)}; read the tank at one minute and I settle it."
+
+
+def tank_sentence(tankful: PlannedTankful, preferences: Preferences) -> str:
+    """What the developer is in the jug and what it comes to in the tank."""
+    development = tankful.development
+    in_tank = temperature_text(development.start_c, preferences)
+    if development.jug_c is None:
+        return f"{in_tank} in the tank."
+    return f"{temperature_text(development.jug_c, preferences)} in the jug, {in_tank} in the tank."
+
+
+def held_sentence(held: Held) -> str:
+    """Why a precious roll is not in the plan."""
+    uses = " and ".join(FIRST_USES[one] for one in held.because)
+    return f"{held.code} is precious and is held: it would be the first through {uses}."
+
+
+def doubtful_sentence(one: Doubtful) -> str:
+    """What to look at first."""
+    value, limit = time_text(one.value or 0), time_text(one.limit or 0)
+    match one.code:
+        case "short-time":
+            return f"{value} is short: under {limit} it may come out uneven."
+        case "least-stock-unknown":
+            return "The least stock for one roll is not known; its leaflet may say."
+        case _:
+            return one.code.replace("-", " ").capitalize() + "."
+
+
+def _counted(count: int, word: str) -> str:
+    """A count in letters with its word."""
+    said = COUNTS[count] if count < len(COUNTS) else str(count)
+    return f"{said} {word}{'' if count == 1 else 's'}"
+
+
+def _up_to_minute(moment: datetime) -> datetime:
+    """Up to the next whole minute: an end is not promised early."""
+    over = timedelta(seconds=moment.second, microseconds=moment.microsecond)
+    return moment - over + (timedelta(minutes=1) if over else timedelta())
+
+
+def _zone(name: str, moment: datetime) -> tzinfo | None:
+    """The zone of that name; where this machine does not know it, the moment's own."""
+    try:
+        return ZoneInfo(name)
+    except (ZoneInfoNotFoundError, ValueError):
+        return moment.tzinfo

@@ -1,0 +1,192 @@
+"""Why a number is what it is, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import assert_never
+
+from tankside.core.doubt.estimate import Estimate
+from tankside.core.planning.why import Figure, Length, LengthCode, PartOfDoubt, Why
+from tankside.core.quantities.display import (
+    plain_number,
+    planned_time,
+    temperature_text,
+    time_text,
+    volume_text,
+)
+from tankside.core.quantities.preferences import Preferences
+from tankside.wording.plan_changes import BATHS
+
+PARTS = {
+    "factor": "rate with temperature",
+    "thermometer": "thermometer",
+    "rows": "spread of the leaflet's rows",
+    "worth": "what the tank takes",
+    "drift": "how fast it drifts",
+    "hot-reading": "reading of the hot water",
+    "cold-reading": "reading of the cold water",
+    "stock-reading": "warmth of the stock",
+    "jug": "what the jug takes",
+    "development": "end of development",
+}
+NARROWS = {
+    "read-tank": "Read the tank at one minute.",
+    "leaflet-rows": "Add the leaflet's other temperatures.",
+    "step-strip": "Develop a step strip with a roll: it says whether this time suits you.",
+    "tank-test": "Test the tank with warm water, two minutes.",
+    "read-room": "Read the room.",
+    "read-taps": "Read both taps again just before mixing.",
+    "weigh-jug": "Say what the jug weighs.",
+    "hold-back": "Hold back the last 50 mL and read.",
+    "second-tank": "A second tank lets it begin sooner.",
+}
+NAMES = {
+    "printed_s": "time as printed", "printed_c": "temperature as printed", "jug_c": "developer in the jug",
+    "volume_ml": "developer", "worth_ml": "tank, as water", "tank_c": "empty tank", "room_c": "room",
+    "tau_min": "time constant of the tank", "q10": "factor of the rate", "hot_c": "hot water",
+    "cold_c": "cold water", "stock_c": "stock", "stock_ml": "stock", "jug_ml": "jug, as water",
+    "pour_s": "pouring", "drain_s": "draining", "starts_s": "start after the first pour",
+    "soft_s": "an inversion may slip by", "between_s": "between two tankfuls", "step_s": "step of the start",
+}  # fmt: skip
+
+
+def title(why: Why, preferences: Preferences) -> str:
+    """The heading of the page."""
+    return f"Why {value_text(why.answer.value, why.answer.unit, preferences)}?"
+
+
+def answer_sentence(why: Why, preferences: Preferences) -> str:
+    """The answer in frequencies, with what it holds for."""
+    answer = why.answer
+    if answer.low == answer.high:
+        return "It is a rule, not an estimate."
+    low, high = (value_text(one, answer.unit, preferences) for one in (answer.low, answer.high))
+    match why.about:
+        case "time":
+            about = "the time that does what the printed time does at its own temperature"
+        case "mix-to":
+            about = "the temperature that makes the printed time right"
+        case "hot" | "cold":
+            about = "the right amount"
+        case "end":
+            about = "the end"
+        case "second-start":
+            about = "the start"
+        case _:
+            assert_never(why.about)
+    return f"Nine times in ten {about} lies between {low} and {high}."
+
+
+def length_words(length: Length, preferences: Preferences) -> tuple[str, str]:
+    """Heading and sentence of one source on the scale."""
+    return LENGTHS[length.code](length, preferences)
+
+
+def part_words(part: PartOfDoubt, unit: str, preferences: Preferences) -> str:
+    """One part of the doubt."""
+    return f"{difference_text(part.half_width, unit, preferences)} {PARTS[part.code]}"
+
+
+def figure_words(figure: Figure, preferences: Preferences) -> str:
+    """One input with its unit and its origin."""
+    return f"{NAMES[figure.code]}: {value_text(figure.value, figure.unit, preferences)} ({figure.origin})"
+
+
+def narrows_sentences(why: Why) -> tuple[str, ...]:
+    """What would narrow the doubt."""
+    return tuple(NARROWS[one] for one in why.narrows)
+
+
+def value_text(value: float, unit: str, preferences: Preferences) -> str:
+    """A number with its unit as a person reads it.
+
+    >>> value_text(540.0, "s", Preferences()), value_text(20.84, "C", Preferences())
+    ('9:00', '20.8 °C')
+    """
+    match unit:
+        case "s":
+            return time_text(value)
+        case "C":
+            return temperature_text(value, preferences)
+        case "mL":
+            return volume_text(value, preferences)
+        case "min":
+            return f"{value:.0f} min"
+        case _:
+            return f"{plain_number(value, 0.1)} {unit}".strip()
+
+
+def difference_text(value: float, unit: str, preferences: Preferences) -> str:
+    """A difference with its unit: a time as minutes and seconds, a temperature in the person's degrees."""
+    if unit == "C":
+        from_c = 1.8 if preferences.temperature == "F" else 1.0
+        return f"{plain_number(value * from_c, 0.01)} °{preferences.temperature}"
+    return value_text(value, unit, preferences)
+
+
+def estimate_text(estimate: Estimate, preferences: Preferences) -> str:
+    """An estimate with its band."""
+    if estimate.unit == "s":
+        return planned_time(estimate)
+    ends = (estimate.value, estimate.low, estimate.high)
+    told, low, high = (value_text(one, estimate.unit, preferences) for one in ends)
+    return told if low == high else f"{told} ({low} to {high})"
+
+
+def _row(length: Length, preferences: Preferences) -> tuple[str, str]:
+    """A row that gives the time."""
+    heads = {"leaflet": "From the leaflet", "own": "Your own time", "accepted": "Your accepted time"}
+    rows = length.figure("rows")
+    more = f", one of {rows:g} rows" if rows > 1 else ""
+    warm = temperature_text(length.figure("temp_c"), preferences)
+    return heads[length.code], f"{time_text(length.figure('time_s'))} at {warm}{more}."
+
+
+def _temperature(length: Length, preferences: Preferences) -> tuple[str, str]:
+    """What the tank's temperature does to the time."""
+    extra_s = length.figure("extra_s")
+    start, mean = (temperature_text(length.figure(one), preferences) for one in ("start_c", "mean_c"))
+    if abs(extra_s) < 1:
+        return "The tank is right", f"{start} once filled, {mean} on average: nothing to add."
+    head, more = ("The tank is cooler", "+") if extra_s > 0 else ("The tank is warmer", "-")
+    return head, f"{start} once filled, {mean} on average, so {more} {time_text(abs(extra_s))}."
+
+
+def _own_time(length: Length, _: Preferences) -> tuple[str, str]:
+    """A time that was set by hand."""
+    return "Your own time", f"{time_text(length.estimate.value)}, taken as it is."
+
+
+def _mix(length: Length, preferences: Preferences) -> tuple[str, str]:
+    """What the tank does to what is mixed."""
+    start, tank = (temperature_text(length.figure(one), preferences) for one in ("start_c", "tank_c"))
+    return "The tank takes heat", f"The empty tank is at {tank}; filled it comes to {start}, then drifts."
+
+
+def _taps(length: Length, preferences: Preferences) -> tuple[str, str]:
+    """What the waters are for."""
+    target = temperature_text(length.figure("target_c"), preferences)
+    return "From the taps", f"What brings stock and jug to {target}."
+
+
+def _bath(length: Length, _: Preferences) -> tuple[str, str]:
+    """One bath of the last tankful."""
+    return BATHS[length.figures[0].code], f"{time_text(length.figures[0].value)}."
+
+
+def _before(length: Length, _: Preferences) -> tuple[str, str]:
+    """The tankful that was there first."""
+    return "The tankful before", f"Hung {time_text(length.estimate.value)} after the first pour."
+
+
+def _order(length: Length, _: Preferences) -> tuple[str, str]:
+    """What decides the start."""
+    if length.figure("same_tank") > 0:
+        return "The same tank", "Hung, reels dried, loaded again."
+    return "One pair of hands", "From here on no two acts want the hands at once."
+
+
+LENGTHS: dict[LengthCode, Callable[[Length, Preferences], tuple[str, str]]] = {
+    "leaflet": _row, "own": _row, "accepted": _row, "temperature": _temperature, "own-time": _own_time,
+    "mix": _mix, "taps": _taps, "baths": _bath, "before": _before, "order": _order,
+}  # fmt: skip
