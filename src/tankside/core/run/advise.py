@@ -14,6 +14,7 @@ from tankside.core.development.rate import TimeRule
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.doubt.groups import seed_of, uniform_draws
 from tankside.core.planning.plan import Development
+from tankside.core.run.standing import really
 from tankside.core.run.state import Pass, RunState, TankfulState
 from tankside.core.thermal.drift import Reading as TankReading
 from tankside.core.thermal.expected_path import expected_path, reading_in_tank
@@ -51,7 +52,7 @@ def advise_end(state: RunState, letter: str) -> EndAdvice | None:
     Own model: docs/science/drift. Doubt: the interval holds reading, tank and factor per 10 K.
     """
     one = state.tankful(letter)
-    plan, there = one.plan.development, developing(one)
+    plan, there = one.plan.development, developing(state, one)
     if there is None or not reading_moves_the_end(_rule(plan)):
         return None
     readings = tank_readings(state, one, there)
@@ -83,7 +84,7 @@ def advise_contrast(state: RunState, letter: str, *, until_s: float) -> Contrast
     Own model: docs/science/contrast-and-time. Doubt: the interval, from how far the contrast could still go.
     """
     one = state.tankful(letter)
-    plan, there = one.plan.development, developing(one)
+    plan, there = one.plan.development, developing(state, one)
     if there is None or until_s <= plan.induction_s or not reading_moves_the_end(_rule(plan)):
         return None
     readings = tank_readings(state, one, there)
@@ -100,10 +101,12 @@ def advise_contrast(state: RunState, letter: str, *, until_s: float) -> Contrast
     return ContrastAdvice(made.deviation, made.size, until_s - one.told_end_s(there.bath))
 
 
-def developing(one: TankfulState) -> Pass | None:
-    """The latest time that a developer was in the tank."""
-    kinds = {bath.id: bath.kind for bath in (*one.plan.baths, *one.former)}
-    return next((was for was in reversed(one.passes) if kinds.get(was.bath) == "develop"), None)
+def developing(state: RunState, one: TankfulState) -> Pass | None:
+    """The latest time that a developer was in the tank, by what was really poured."""
+    for there in reversed(one.passes):
+        if one.bath(there.bath).kind == "develop" and really(state, one, there) == there.bath:
+            return there
+    return None
 
 
 def tank_readings(state: RunState, one: TankfulState, there: Pass) -> list[TankReading]:

@@ -57,8 +57,8 @@ def consequences(state: RunState, now_us: int) -> tuple[Consequence, ...]:
 
 def _over_time(state: RunState, one: TankfulState, now_us: int) -> Iterator[Consequence]:
     """A developer past its latest pour-out: what it makes of the contrast so far, or made of it."""
-    there = developing(one)
-    if there is None or there.bath != really(state, one, there):
+    there = developing(state, one)
+    if there is None:
         return
     bath = one.bath(there.bath)
     end_s = end_after_s(one, bath)

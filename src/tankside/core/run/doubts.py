@@ -14,7 +14,7 @@ DoubtCode = Literal[
     "fate-of-nothing", "reading-odd", "clock", "clock-across",
 ]  # fmt: skip
 ODD_K = 8.0
-"""A tank this far from what was expected is asked about. Own model: docs/science/drift."""
+"""A tank this far from what was expected is asked about (ours)."""
 
 
 @dataclass(frozen=True, slots=True)

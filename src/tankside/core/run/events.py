@@ -196,7 +196,10 @@ class AgitationNoted:
 
 @dataclass(frozen=True, slots=True)
 class EndMoved:
-    """What the person was told: the bath ends `end_after_s` after its pour, `interval_s` being 5-95 %."""
+    """What the person was told: the bath ends `end_after_s` after its pour, `interval_s` being 5-95 %.
+
+    `because` is 'reading', 'put right' or 'no reading'; `model` the version that it was computed with.
+    """
 
     kind: ClassVar[str] = "end-moved"
     version: ClassVar[int] = 1

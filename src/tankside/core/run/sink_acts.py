@@ -58,7 +58,7 @@ def main_act(one: TankfulState, stands: Standing, script: Script, now_us: int) -
     return ToDo(cue, asked, due_us, hold)
 
 
-def offers(one: TankfulState, stands: Standing, main: ToDo | None) -> tuple[Offer, ...]:
+def offers(one: TankfulState, stands: Standing, main: ToDo | None, script: Script) -> tuple[Offer, ...]:
     """What else can be noted of a tankful, the likeliest first."""
     if main is None:
         return (Offer("more"),)
@@ -71,6 +71,9 @@ def offers(one: TankfulState, stands: Standing, main: ToDo | None) -> tuple[Offe
     elif main.cue.kind == "pour" and main.cue.bottle is not None:
         found.append(Offer("another-bottle", bath=main.cue.bath))
     if there is not None:
+        measure = _measure_of_next(stands, script)
+        if measure is not None and main.cue.kind != "measure" and stands.stray is None:
+            found.append(Offer("measure-now", measure.command, measure.bath))
         found.append(Offer("read-tank", bath=there.bath))
         if one.bath(there.bath).agitation is not None:
             found.append(Offer("missed-one", NoteAgitation(there.bath), there.bath))
@@ -88,9 +91,8 @@ def _next_cue(one: TankfulState, stands: Standing, script: Script, now_us: int) 
     own = [cue for cue in script.cues if cue.tankful == one.letter and cue.command is not None]
     if stands.stray is not None:
         return own[0]
-    next_pour = stands.next.id if stands.next else None
-    measure = next((cue for cue in own if cue.kind == "measure" and cue.bath == next_pour), None)
-    if measure is not None and not script.done(measure):
+    measure = _measure_of_next(stands, script)
+    if measure is not None:
         at_us = script.at_us(measure)
         if one.in_tank is None or (at_us is not None and at_us <= now_us):
             return measure
@@ -102,6 +104,13 @@ def _next_cue(one: TankfulState, stands: Standing, script: Script, now_us: int) 
             continue
         return cue
     return None
+
+
+def _measure_of_next(stands: Standing, script: Script) -> Cue | None:
+    """The measuring of the bath to pour next, None where it is done or not needed."""
+    coming = stands.next.id if stands.next else None
+    found = next((cue for cue in script.cues if cue.kind == "measure" and cue.bath == coming), None)
+    return None if found is None or script.done(found) else found
 
 
 def _before_least(script: Script, cue: Cue, now_us: int) -> bool:

@@ -127,7 +127,7 @@ def _tankful(state: RunState, one: TankfulState, script: Script, now_us: int) ->
         bath=_bath(state, one, stands, now_us),
         next_bath=stands.next.id if stands.next else None,
         main=main,
-        others=offers(one, stands, main),
+        others=offers(one, stands, main, script),
         rings=rings,
         beads=beads(state, one, script, now_us),
         needs_us=min([*hands, *needs], default=None),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from unit.core.run.evening import Sink, at, opened, plan
+from unit.core.run.evening import STOP, Sink, at, opened, plan
 
 from tankside.core.permanence.washing import FLOOR_G_M2, HALF_LIFE_PLANNED_S, Held, residual_after_fills
 from tankside.core.refusals import Refused
@@ -19,6 +19,7 @@ from tankside.core.run.commands import (
     NoteAgitation,
     PourBath,
     SkipBath,
+    TakeReading,
 )
 from tankside.core.run.cue_script import due
 from tankside.core.run.sink_view import TankfulView, sink_view
@@ -136,3 +137,25 @@ def test_a_newer_body_is_not_guessed_at() -> None:
         upcast("bath-poured", 2, {})
     with pytest.raises(ValueError, match="newer program"):
         upcast("bath-sung-to", 1, {})
+
+
+def test_the_next_bath_may_be_measured_before_its_ring() -> None:
+    """At 3:00 the main act is still the draining; measuring stands among the others, ready to be sent."""
+    sink = developing()
+    view = shown(sink, 180)
+    assert view.main is not None
+    assert view.main.cue.kind == "drain"
+    (early,) = [one for one in view.others if one.code == "measure-now"]
+    assert early.asked is not None
+    sink.do(early.asked, 185)
+    later = shown(sink, 520)
+    assert later.main is not None
+    assert later.main.cue.kind == "drain"
+    assert [one.kind for one in later.beads if one.bath == "A.stop"] == ["measured"]
+
+
+def test_a_wrong_bottle_is_no_developer_for_the_end() -> None:
+    """A reading in stop bath that was taken for the developer moves no end."""
+    sink = opened(plan("A", room_c=16.0))
+    sink.do(PourBath("A.develop", bottle=STOP), 0)
+    assert [one.kind for one in sink.do(TakeReading("tank", "A", 17.0), 60)] == ["reading-taken"]

@@ -47,7 +47,7 @@ def ends_to_tell(run: Run, now: Instant, *, put_right: bool) -> list[Draft]:
     """The ends that have moved, against those told last: by 10 s and 3 %, or at all after a putting right."""
     drafts: list[Draft] = []
     for one in run.state.tankfuls:
-        there = developing(one)
+        there = developing(run.state, one)
         if there is None or there.ended_us is not None:
             continue
         advice = advise_end(run.state, one.letter)
@@ -61,14 +61,14 @@ def ends_to_tell(run: Run, now: Instant, *, put_right: bool) -> list[Draft]:
         else:
             tell = worth_telling(advice.end_s.value, told_s=told_s)
         if tell:
-            drafts.append(Draft(_moved(advice), one.letter, now, "advised"))
+            because = "put right" if put_right else "reading"
+            drafts.append(Draft(_moved(advice, because), one.letter, now, "advised"))
     return drafts
 
 
-def _moved(advice: EndAdvice) -> EndMoved:
+def _moved(advice: EndAdvice, because: str) -> EndMoved:
     """The event that tells an end, kept to a second."""
     end = advice.end_s
-    because = f"tank {advice.tank_c:.1f} C, {advice.readings} read"
     return EndMoved(advice.bath, round(end.value), (round(end.low), round(end.high)), because, advice.model)
 
 
