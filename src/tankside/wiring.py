@@ -56,6 +56,17 @@ def open_house(file: Path, clock: Clock, dice: Dice) -> Iterator[House]:
         database.close()
 
 
+@contextmanager
+def house_in(data_folder: Path | None) -> Iterator[House]:
+    """The house over a data folder, for a command that comes and goes; a server over it may go on."""
+    from tankside.machine.clock import MachineClock
+    from tankside.machine.data_folder import open_data_folder
+    from tankside.machine.dice import MachineDice
+
+    with open_house(open_data_folder(data_folder).own, MachineClock(), MachineDice()) as house:
+        yield house
+
+
 def app_over(house: House) -> FastAPI:
     """The pages over a house."""
     from tankside.web.app import make_app

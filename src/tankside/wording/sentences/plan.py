@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 SENTENCES = {
+    "no-plan-yet": "Nothing is planned yet.",
     "thermometer-too-far-off": "A thermometer that is {offset_k} off is not one to trust.",
     "room-out-of-range": "A room at {temp_c} is not worked in; it lies between {fixed_5_c} and {fixed_40_c}.",
     "no-time-for-film": "No time is known for {film} in any developer.",
