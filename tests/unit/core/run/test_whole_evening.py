@@ -126,3 +126,22 @@ def test_progress_counts_from_now() -> None:
     develop = now.tankful("A").baths[0]
     assert (develop.poured_s, develop.ends_s, develop.over) == (-100.0, 470.0, False)
     assert now.tankful("B").where == "not begun"
+
+
+def test_two_tankfuls_at_once_are_brought_to_the_line() -> None:
+    """Each second the tankful that stands first is looked at, and its act pressed when due: both hang."""
+    sink = opened(plan("AB"))
+    pressed = []
+    for seconds in range(0, 4200, 5):
+        for view in view_at(sink, seconds).tankfuls:
+            if view.main is not None and view.main.due_us is not None:
+                if view.main.due_us <= at(seconds).wall_us:
+                    sink.do(view.main.asked, seconds)
+                    pressed.append(view.main.cue.id)
+                break
+    assert pressed.index("B.develop.pour") > pressed.index("A.fix.pour")
+    assert [one.stage for one in view_at(sink, 4200).tankfuls] == ["done", "done"]
+    assert view_at(sink, 4200).close is not None
+    assert view_at(sink, 4200).consequences == ()
+    area = [one.line.area_units for one in charges(sink.state) if one.line.bottle == FIXER]
+    assert sum(area) == 2.0
