@@ -35,6 +35,7 @@ SHEETS = (
     "begin",
     "session",
     "rolls",
+    "plan",
     "print",
 )
 

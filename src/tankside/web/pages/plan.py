@@ -1,28 +1,52 @@
-"""The Plan page."""
+"""The Plan page: one evening worked out, and choosing the rolls for it."""
 
 from __future__ import annotations
+
+from datetime import date
+from zoneinfo import ZoneInfo
 
 from fastapi import APIRouter
 from starlette.requests import Request
 from starlette.responses import Response
 
+from tankside.core.quantities.preferences import preferences_from
+from tankside.web.addresses import go_to
+from tankside.web.desk import InHouse
 from tankside.web.drawing.graduation import graduation
+from tankside.web.drawing.session import clock_words
 from tankside.web.drawing.vessel import empty_vessel
+from tankside.web.forms import TypedForm
+from tankside.web.plan_sheet import sheet
 from tankside.web.templating import page
+from tankside.workflows.house import House
+from tankside.workflows.keep_rolls import find_roll
+from tankside.workflows.make_plan import Chosen, make_plan
+from tankside.workflows.moments import moment_of
 
 router = APIRouter()
 
-
-def clock(value: float) -> str:
-    """Minutes since midnight as a clock reads."""
-    hour, minute = divmod(int(value), 60)
-    return f"{hour}:{minute:02d}"
-
-
-VESSEL = empty_vessel(graduation(low=20 * 60, high=21 * 60 + 30, unit=1, length_px=396, words=clock))
+VESSEL = empty_vessel(graduation(low=20 * 60, high=21 * 60 + 30, unit=1, length_px=396, words=clock_words))
 
 
 @router.get("/plan")
-def show(request: Request) -> Response:
-    """Plan, empty."""
-    return page(request, "pages/plan.html", here="Plan", vessel=VESSEL)
+def show(request: Request, house: InHouse) -> Response:
+    """The plan made last, or how one is made."""
+    plan = house.desk.plans.latest()
+    if plan is None:
+        return page(request, "pages/plan.html", here="Plan", vessel=VESSEL)
+    preferences = preferences_from(house.desk.preferences.all())
+    shown = sheet(plan, preferences, today=today_at(house, plan.place.zone))
+    return page(request, "plan/show.html", here="Plan", plan=shown)
+
+
+@router.post("/plan/rolls")
+def choose(request: Request, house: InHouse, form: TypedForm) -> Response:
+    """Plan the rolls that were ticked."""
+    rolls = [find_roll(house.desk, code).key for code in form.all("roll")]
+    make_plan(house.desk, house.dice, Chosen(rolls), house.clock.now())
+    return go_to(request, "/plan")
+
+
+def today_at(house: House, zone: str) -> date:
+    """The day it is at a place."""
+    return moment_of(house.clock.now()).astimezone(ZoneInfo(zone)).date()

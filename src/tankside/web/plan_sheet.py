@@ -1,0 +1,135 @@
+"""The Plan page in words and figures: what stands beside the picture of the evening."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from tankside.core.planning.plan import Liquid, Plan, PlannedTankful
+from tankside.core.planning.timetable import Timetable, timetable
+from tankside.core.quantities.display import temperature_text
+from tankside.core.quantities.preferences import Preferences
+from tankside.web.drawing.kinds import Sign, sign_of_bath
+from tankside.web.plan_page import Pictures, pictures
+from tankside.wording.assumed import assumed_sentence
+from tankside.wording.liquids import amount_sentence
+from tankside.wording.plan import (
+    doubtful_sentence,
+    heading,
+    held_sentence,
+    start_found,
+    summary,
+    tank_sentence,
+    time_sentence,
+)
+
+CLASH = (
+    "Two acts fall together somewhere in this evening and no order was found that two hands can follow. "
+    "Start the second tankful later, or leave it out."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class TankfulRow:
+    """One tankful: its letter, the person's name for the tank, its film."""
+
+    letter: str
+    tank: str
+    film: str
+
+
+@dataclass(frozen=True, slots=True)
+class TimeTold:
+    """How long one tankful develops, and how warm: with the door to the working."""
+
+    heading: str
+    time: str
+    more: str
+    temperatures: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class LiquidTold:
+    """One liquid to have ready; `mix_to` where it is tempered."""
+
+    amounts: str
+    bottle: str | None
+    mix_to: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """Everything the page shows of a plan."""
+
+    heading: str
+    summary: str
+    second: str
+    pictures: Pictures
+    signs: tuple[Sign, ...]
+    tankfuls: tuple[TankfulRow, ...]
+    times: tuple[TimeTold, ...]
+    liquids: tuple[LiquidTold, ...]
+    doubtful: tuple[str, ...]
+    held: tuple[str, ...]
+    assumed: str
+
+
+def sheet(plan: Plan, preferences: Preferences, *, today: date) -> Sheet:
+    """A plan as its page shows it; `today` is the day at the plan's place."""
+    timed = timetable(plan)
+    return Sheet(
+        heading(plan, today),
+        summary(plan, timed),
+        start_found(plan),
+        pictures(plan, timed, preferences),
+        _signs(plan),
+        tuple(TankfulRow(one.letter, one.tank.name, _film(one)) for one in plan.tankfuls),
+        tuple(_time(one, preferences, several=len(plan.tankfuls) > 1) for one in plan.tankfuls),
+        tuple(_liquid(one, preferences) for one in plan.liquids),
+        _doubtful(plan, timed),
+        tuple(held_sentence(one) for one in plan.held),
+        assumed_sentence(plan.assumed, preferences),
+    )
+
+
+def _signs(plan: Plan) -> tuple[Sign, ...]:
+    """The kinds of bath in the plan, in the order they come."""
+    return tuple(dict.fromkeys(sign_of_bath(bath.kind) for one in plan.tankfuls for bath in one.baths))
+
+
+def _film(tankful: PlannedTankful) -> str:
+    """How many rolls of which film."""
+    films = dict.fromkeys(roll.film for roll in tankful.rolls)
+    count = len(tankful.rolls)
+    return f"{count} roll{'' if count == 1 else 's'}, {' and '.join(films)}"
+
+
+def _time(tankful: PlannedTankful, preferences: Preferences, *, several: bool) -> TimeTold:
+    """The answer first, then what settles it."""
+    time, _, more = time_sentence(tankful).partition("; ")
+    return TimeTold(
+        f"Develop {tankful.letter}" if several else "Develop",
+        time,
+        f"{more[:1].upper()}{more[1:]}",
+        tank_sentence(tankful, preferences),
+        f"/plan/why/time?tankful={tankful.letter}",
+    )
+
+
+def _liquid(liquid: Liquid, preferences: Preferences) -> LiquidTold:
+    """One liquid with its amounts and the temperature it is mixed to."""
+    mix_to = temperature_text(liquid.mix_to_c.value, preferences) if liquid.mix_to_c else ""
+    return LiquidTold(
+        amount_sentence(liquid, preferences),
+        liquid.bottle,
+        mix_to,
+        f"/plan/why/mix-to?tankful={liquid.key.removeprefix('develop-')}",
+    )
+
+
+def _doubtful(plan: Plan, timed: Timetable) -> tuple[str, ...]:
+    """What to look at first, each said once."""
+    said = dict.fromkeys(doubtful_sentence(one) for one in plan.doubtful)
+    return (*said, CLASH) if timed.clashes else tuple(said)
