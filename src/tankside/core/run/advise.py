@@ -53,7 +53,7 @@ def advise_end(state: RunState, letter: str) -> EndAdvice | None:
     """
     one = state.tankful(letter)
     plan, there = one.plan.development, developing(state, one)
-    if there is None or not reading_moves_the_end(_rule(plan)):
+    if there is None or not reading_moves_the_end(rule_of(plan)):
         return None
     readings = tank_readings(state, one, there)
     if not readings:
@@ -85,7 +85,7 @@ def advise_contrast(state: RunState, letter: str, *, until_s: float) -> Contrast
     """
     one = state.tankful(letter)
     plan, there = one.plan.development, developing(state, one)
-    if there is None or until_s <= plan.induction_s or not reading_moves_the_end(_rule(plan)):
+    if there is None or until_s <= plan.induction_s or not reading_moves_the_end(rule_of(plan)):
         return None
     readings = tank_readings(state, one, there)
     path = _path_since(readings, plan, until_s)
@@ -132,7 +132,7 @@ def _path_since(readings: list[TankReading], plan: Development, until_s: float) 
     return record(readings, room_c=plan.room_c, tau_min=tau_min, until_s=until_s, start_c=plan.start_c)
 
 
-def _rule(plan: Development) -> TimeRule:
+def rule_of(plan: Development) -> TimeRule:
     """The plan's time rule; one that this version does not know moves nothing."""
     match plan.time_rule:
         case "rate":
