@@ -18,7 +18,8 @@ from tankside.core.run.state import Pass, Run, RunState, TankfulState
 class Stay:
     """One bath in the tank, from the start of pour-in to the start of pour-out, in seconds.
 
-    `fills_s` are the starts of the fills of a wash. `ended` is false where nobody noted how it ended.
+    `fills_s` are the starts of the fills of a wash. `ended` is false while it is in the tank; where nobody
+    noted the draining (`drained` False) it ended when the next bath was poured.
     """
 
     bath: str
@@ -27,6 +28,7 @@ class Stay:
     end_s: float
     fills_s: tuple[float, ...] = ()
     ended: bool = True
+    drained: bool = True
 
     @property
     def for_s(self) -> float:
@@ -128,6 +130,7 @@ def _stay(state: RunState, one: TankfulState, there: Pass, zero_us: int, last_us
         ((last_us if ended_us is None else ended_us) - zero_us) / 1e6,
         tuple((at_us - zero_us) / 1e6 for at_us in sorted(fills)) if len(fills) > 1 else (),
         ended=ended_us is not None,
+        drained=there.drained is not None,
     )
 
 

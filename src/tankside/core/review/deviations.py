@@ -121,8 +121,7 @@ def _stays(run: Run, one: TankfulState, shown: Beside) -> Iterator[Deviation]:
     for planned, had in shown.pairs():
         if planned is None or had is None or not had.ended or had.kind in ("develop", "wash"):
             continue
-        there = next(each for each in reversed(one.passes) if each.bath == planned.bath)
-        for_s = had.for_s - (0.0 if there.drained else drain_s)
+        for_s = had.for_s - (0.0 if had.drained else drain_s)
         stayed = _stayed(for_s, one.bath(planned.bath))
         if stayed is not None:
             how, limit_s = stayed

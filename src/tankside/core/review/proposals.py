@@ -10,6 +10,7 @@ from typing import Literal
 
 from tankside.core.development.contrast import C_INF, time_correction
 from tankside.core.doubt.estimate import Estimate
+from tankside.core.quantities.display import to_step
 
 What = Literal["time", "index", "temper", "keep"]
 
@@ -21,6 +22,8 @@ MOST_STEP_PERCENT = 10.0
 """Half a correction, and at most this much of the time in one step. Own model: docs/science/review.md."""
 
 TYPICAL_CONTRAST = 0.56
+KNOWN_S = 5.0
+"""A corrected time is not known better than this, in s."""
 
 SPEEDS = (
     *(6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0, 32.0, 40.0, 50.0, 64.0, 80.0),
@@ -87,7 +90,7 @@ def propose_time(seen: Estimate, developed: Developed) -> Proposal:
         induction_s=developed.induction_s,
     )
     step = max(-MOST_STEP_PERCENT, min(MOST_STEP_PERCENT, SHARE_ACCEPTED * full.value))
-    new = round(developed.aimed_s * (1 + step / 100))
+    new = to_step(developed.aimed_s * (1 + step / 100), KNOWN_S)
     return Proposal("time", developed.aimed_s, new, full, seen, explained)
 
 
@@ -117,4 +120,6 @@ def _blame_temperature(seen: Estimate, developed: Developed) -> Proposal:
         return Proposal("keep", developed.aimed_s, developed.aimed_s, None, seen, explained)
     at_c = round(developed.mean_c)
     there = developed.aimed_s / developed.q10 ** ((at_c - developed.ref_c) / 10)
-    return Proposal("temper", developed.aimed_s, round(there), None, seen, explained, at_c=float(at_c))
+    return Proposal(
+        "temper", developed.aimed_s, to_step(there, KNOWN_S), None, seen, explained, at_c=float(at_c)
+    )

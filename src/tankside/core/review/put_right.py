@@ -9,6 +9,9 @@ from tankside.core.run.envelope import Event
 from tankside.core.run.events import NoteRestated, NoteRetimed, NoteWithdrawn, PlanAmended
 from tankside.core.run.state import Run
 
+BESIDE = ("bath-returned", "bath-discarded")
+"""Notes that came with a draining are put right with it, and said with it."""
+
 
 def put_right(run: Run, letter: str) -> Iterator[Deviation]:
     """Every putting right that touches the tankful `letter`, and every change of plan, as it was noted.
@@ -24,7 +27,7 @@ def put_right(run: Run, letter: str) -> Iterator[Deviation]:
                 yield Deviation(at_us, None, None, Replanned(because, changes))
             case NoteRetimed() | NoteRestated() | NoteWithdrawn():
                 about = known.get(event.body.about)
-                if about is not None and about.tankful in (None, letter):
+                if about is not None and about.tankful in (None, letter) and about.kind not in BESIDE:
                     yield _put_right(run, event, about)
             case _:
                 pass

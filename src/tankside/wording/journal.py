@@ -1,0 +1,41 @@
+"""The verdict on one development, in one sentence."""
+
+from __future__ import annotations
+
+from tankside.core.quantities.display import temperature_text, time_text, to_step
+from tankside.core.quantities.preferences import Preferences
+from tankside.core.review.differed import OfContrast
+from tankside.core.review.predicted import Counted
+from tankside.wording.deviations import say_contrast
+from tankside.wording.refusals import PLAIN
+
+
+def verdict(counted: Counted | None, preferences: Preferences = PLAIN) -> str:
+    """What a development counts as, beside what was meant, and what that asks for.
+
+    Own model: docs/science/review.md. Doubt: that told.
+    """
+    if counted is None:
+        return "What it counts as cannot be said: it is not over, or its time stands in a table only."
+    had, due = (time_text(to_step(one, 1.0)) for one in (counted.counted_s, counted.due_s))
+    at = temperature_text(counted.ref_c, preferences)
+    said = f"Counts as {had} of development at {at} where {due} was meant"
+    if counted.size == "too small to see":
+        inside = _inside(counted)
+        return f"{said}{inside}. Nothing to correct."
+    return f"{said}. {say_contrast(OfContrast(counted.percent, counted.size))}"
+
+
+def read_words(counted: Counted | None) -> str:
+    """How far the verdict rests on readings."""
+    if counted is None:
+        return ""
+    if counted.readings == 0:
+        return "Nobody read the tank: the temperature is the plan's."
+    return f"The tank was read {'once' if counted.readings == 1 else f'{counted.readings} times'}."
+
+
+def _inside(counted: Counted) -> str:
+    if counted.inside_s is None or not counted.inside:
+        return ""
+    return f", inside your ± {time_text(max(5.0, to_step(counted.inside_s, 5.0)))}"

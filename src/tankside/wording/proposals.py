@@ -1,0 +1,126 @@
+"""What a review proposes, in words: what was seen, what explains it, and the one change on offer."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import assert_never
+
+from tankside.core.doubt.estimate import Estimate
+from tankside.core.quantities.display import index_text, temperature_text, time_text, to_step
+from tankside.core.quantities.preferences import Preferences
+from tankside.core.review.proposals import Proposal
+from tankside.wording.refusals import PLAIN
+
+LEAVE = "Leave it as it is"
+THIRDS = {1: "a third of a stop", 2: "two thirds of a stop", 3: "a stop"}
+LEAST_PERCENT = 0.5
+
+
+@dataclass(frozen=True, slots=True)
+class SaidProposal:
+    """`heading` is the change, `reasons` why, `take` stands on its button; empty where nothing is to take."""
+
+    heading: str
+    reasons: tuple[str, ...]
+    take: str = ""
+    taken: str = ""
+
+
+def say_proposal(one: Proposal, preferences: Preferences = PLAIN) -> SaidProposal:
+    """A proposal in words."""
+    match one.what:
+        case "time":
+            return _time(one)
+        case "index":
+            return _index(one)
+        case "temper":
+            return _temper(one, preferences)
+        case "keep":
+            return SaidProposal(
+                f"Keep {time_text(one.old)}",
+                (*_seen(one), "Under 3 % is too small to see: nothing to correct."),
+            )
+        case _:
+            assert_never(one.what)
+
+
+def changed_words(one: Proposal, preferences: Preferences = PLAIN) -> str:
+    """Why a plan differs since that proposal was taken, for the plan that shows it."""
+    seen = "; ".join(line.rstrip(".") for line in _seen(one))
+    match one.what:
+        case "time":
+            return f"{time_text(one.new)} instead of {time_text(one.old)}. {seen}. Half of the correction."
+        case "index":
+            return f"{index_text(one.new)} instead of {index_text(one.old)}, at the same time. {seen}."
+        case "temper":
+            there = temperature_text(one.at_c or 0.0, preferences)
+            return f"The time stays: last time it was {there} in the tank. {seen}."
+        case "keep":
+            return f"The time stays. {seen}."
+        case _:
+            assert_never(one.what)
+
+
+def _time(one: Proposal) -> SaidProposal:
+    new = time_text(one.new)
+    full = one.full_percent
+    reasons = [*_seen(one)]
+    if full is not None:
+        whole = time_text(to_step(one.old * (1 + full.value / 100), 5.0))
+        reasons.append(f"All of it would be {_band(full)} of the time, {whole}; one roll is weak evidence.")
+    reasons.append(f"{time_text(one.old)} is kept beside it.")
+    half = full is not None and abs(100 * (one.new / one.old - 1)) < abs(full.value) - LEAST_PERCENT
+    heading = f"{new} instead of {time_text(one.old)}"
+    return SaidProposal(
+        heading, tuple(reasons), f"Take half of it: {new}" if half else f"Take {new}", f"Taken: {new}"
+    )
+
+
+def _index(one: Proposal) -> SaidProposal:
+    thirds = round(abs(one.stops) * 3)
+    way = "more" if one.stops < 0 else "less"
+    stops = THIRDS.get(thirds, f"{abs(one.stops):.1f} stops")
+    shadows = "The shadows came out thin." if one.stops < 0 else "The shadows came out heavy."
+    new = index_text(one.new)
+    return SaidProposal(
+        f"Expose the next roll at {new}",
+        (
+            f"{shadows} That is exposure, not time: {stops} {way} is half of it.",
+            f"It is developed as {index_text(one.old)} was; {index_text(one.old)} is kept beside it.",
+        ),
+        f"Take {new}",
+        f"Taken: {new}",
+    )
+
+
+def _temper(one: Proposal, preferences: Preferences) -> SaidProposal:
+    there = temperature_text(one.at_c or 0.0, preferences)
+    return SaidProposal(
+        f"Temper, or {time_text(one.new)} at {there}",
+        (*_seen(one), f"The temperature explains it. {time_text(one.old)} stays as it is."),
+        "Temper next time",
+        "Taken: temper",
+    )
+
+
+def _seen(one: Proposal) -> tuple[str, ...]:
+    """What the negatives said, and what the log says of it."""
+    seen, explained = one.seen_percent, one.explained_percent
+    if abs(seen.value) < LEAST_PERCENT:
+        said = "The negatives came out as meant in contrast."
+    else:
+        said = f"The negatives came out {_band(seen)} in contrast."
+    if abs(explained.value) < LEAST_PERCENT:
+        return (said, "Time and temperature explain nothing of it.")
+    return (said, f"Time and temperature of the run explain {_band(explained)}.")
+
+
+def _band(of: Estimate) -> str:
+    """A percentage with its interval.
+
+    >>> _band(Estimate(-8.1, -10.5, -6.5, "%"))
+    '-8 % (-10 to -6)'
+    """
+    if of.high - of.low < LEAST_PERCENT:
+        return f"{of.value:+.0f} %"
+    return f"{of.value:+.0f} % ({of.low:+.0f} to {of.high:+.0f})"
