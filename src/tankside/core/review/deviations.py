@@ -74,7 +74,7 @@ def _of_tankful(run: Run, letter: str) -> Iterator[Deviation]:
 
 def _development(run: Run, one: TankfulState) -> Iterator[Deviation]:
     """The end told anew, the drain against it, and the temperature against the plan."""
-    there = developing(one)
+    there = developing(run.state, one)
     if there is None:
         return
     told_s = one.bath(there.bath).times.aim_s
@@ -95,7 +95,7 @@ def _development(run: Run, one: TankfulState) -> Iterator[Deviation]:
 
 def _warmth(run: Run, one: TankfulState, told_s: float) -> Iterator[Deviation]:
     """The reading that lay furthest from the planned drift, once for the whole development."""
-    there, plan = developing(one), one.plan.development
+    there, plan = developing(run.state, one), one.plan.development
     readings = tank_readings(run.state, one, there) if there else []
     if there is None or not readings:
         return

@@ -52,7 +52,7 @@ def temperatures(state: RunState, letter: str) -> Trace | None:
     Source: the readings. Own model: docs/science/drift. Doubt: each reading's, else the plan's.
     """
     one = state.tankful(letter)
-    there = _over(one)
+    there = _over(state, one)
     return None if there is None else _path(state, one, there)
 
 
@@ -73,7 +73,7 @@ def counted(state: RunState, letter: str) -> Counted | None:
     holds thermometer, factor per 10 K and how far the contrast could still go, combined as squares.
     """
     one = state.tankful(letter)
-    plan, there = one.plan.development, _over(one)
+    plan, there = one.plan.development, _over(state, one)
     if there is None or not reading_moves_the_end(rule_of(plan)):
         return None
     path = _path(state, one, there)
@@ -144,7 +144,7 @@ def percent_of_extra(state: RunState, letter: str, *, told_s: float) -> Estimate
     Source and doubt as in `counted`; temperature alone is left out, for it is the same in both.
     """
     one = state.tankful(letter)
-    plan, there = one.plan.development, _over(one)
+    plan, there = one.plan.development, _over(state, one)
     if there is None or told_s <= plan.induction_s or not reading_moves_the_end(rule_of(plan)):
         return None
     path = _path(state, one, there)
@@ -163,7 +163,7 @@ def percent_of_warmth(state: RunState, letter: str, *, told_s: float) -> Estimat
     Source and doubt as in `counted`; an end that was moved for the temperature leaves little of it.
     """
     one = state.tankful(letter)
-    plan, there = one.plan.development, _over(one)
+    plan, there = one.plan.development, _over(state, one)
     if there is None or told_s <= plan.induction_s or not reading_moves_the_end(rule_of(plan)):
         return None
     path = _until(_path(state, one, there), told_s)
@@ -173,9 +173,9 @@ def percent_of_warmth(state: RunState, letter: str, *, told_s: float) -> Estimat
     ).deviation  # fmt: skip
 
 
-def _over(one: TankfulState) -> Pass | None:
+def _over(state: RunState, one: TankfulState) -> Pass | None:
     """The latest time that a developer was in the tank, once it is out again."""
-    there = developing(one)
+    there = developing(state, one)
     return there if there is not None and (there.ended_us or 0) > there.poured.at_us else None
 
 
