@@ -44,15 +44,16 @@ class Bench:
 
 def lay_out(desk: Desk) -> None:
     """Rolls, two bottles of a litre, and the plan."""
-    for roll in ROLLS:
-        desk.rolls.add(roll, MADE)
-    for batch in BATCHES:
-        desk.batches.add(batch)
-    for number, bottle in enumerate(BOTTLES):
-        desk.bottles.add(bottle)
-        line = LedgerLine(bottle.code, "mixed", ml=1000.0)
-        desk.ledger.append([Booking(key(80 + number), line, f"shelf:{number}", 0, MADE)])
-    desk.plans.keep(PLAN)
+    with desk.together():
+        for roll in ROLLS:
+            desk.rolls.add(roll, MADE)
+        for batch in BATCHES:
+            desk.batches.add(batch)
+        for number, bottle in enumerate(BOTTLES):
+            desk.bottles.add(bottle)
+            line = LedgerLine(bottle.code, "mixed", ml=1000.0)
+            desk.ledger.append([Booking(key(80 + number), line, f"shelf:{number}", 0, MADE)])
+        desk.plans.keep(PLAN)
 
 
 def phone(number: int, asked: Any, **more: Any) -> Command:

@@ -22,7 +22,7 @@ from tankside.sink.live_runs import LiveRuns, WritePoint
 from tankside.store.connection import Database
 from tankside.workflows.open_run import open_run
 
-COMMANDS = 14
+COMMANDS = 11
 
 
 def commands(seed: int) -> list[Command]:
@@ -41,7 +41,7 @@ def note_until_killed(folder: Path, seed: int, point: WritePoint) -> None:
     file, list_file = files(folder, seed)
     bench = Bench(Database(file))
     lay_out(bench.desk)
-    hour = random.Random(seed).randrange(1, COMMANDS - 5)
+    hour = random.Random(seed).randrange(1, 7)
     passed = 0
 
     def passing(here: WritePoint) -> None:

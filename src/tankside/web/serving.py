@@ -7,8 +7,23 @@ import socket
 import uvicorn
 from fastapi import FastAPI
 
-# Open streams would hold up the end for ever.
+# A stream that does not end by itself would hold up the end for ever.
 GRACE_S = 1
+
+
+class HouseServer(uvicorn.Server):
+    """Ends the streams of the house before it waits for its connections to end."""
+
+    def __init__(self, app: FastAPI, settings: uvicorn.Config) -> None:
+        super().__init__(settings)
+        self.app = app
+
+    async def shutdown(self, sockets: list[socket.socket] | None = None) -> None:
+        """End streams, then stop."""
+        house = getattr(self.app.state, "house", None)
+        if house is not None:
+            house.broadcast.close()
+        await super().shutdown(sockets)
 
 
 def server_of(app: FastAPI) -> uvicorn.Server:
@@ -24,7 +39,7 @@ def server_of(app: FastAPI) -> uvicorn.Server:
         server_header=False,
         timeout_graceful_shutdown=GRACE_S,
     )
-    return uvicorn.Server(settings)
+    return HouseServer(app, settings)
 
 
 def serve_app(app: FastAPI, taken: socket.socket) -> None:
