@@ -12,6 +12,7 @@ from tankside.core.run.cue_script import Cue
 from tankside.core.run.state import RunState
 from tankside.web.screen.guards import guard_of
 from tankside.web.screen.values import Act, Button
+from tankside.wording.cues import cue_words
 from tankside.wording.sink_acts import act_words
 
 MORE = Button("More", "m", sheet="more")
@@ -56,7 +57,7 @@ def _following(order: list[Cue], at: int) -> Cue | None:
 
 
 def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
-    words = act_words(cue, then)
+    words, said = act_words(cue, then), cue_words(cue)
     routine = cue.kind in ("invert", "rotate") and cue.n != cue.of
     measuring = cue.kind == "measure"
     plain = words.title[0].lower() + words.title[1:]
@@ -69,7 +70,8 @@ def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
         words=words.on_mark if cue.command else plain,
         title=words.title,
         mark_words=words.on_mark,
-        spoken=words.spoken,
+        spoken=said.spoken,
+        lang=said.language,
         pictogram=words.pictogram,
         named=not routine,
         patient=cue.most_s is None,
