@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from fastapi import APIRouter
 from starlette.requests import Request
-from starlette.responses import RedirectResponse, Response
+from starlette.responses import Response
 
+from tankside.web.addresses import go_to
 from tankside.web.desk import AtDesk, InHouse
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.vessel import empty_vessel
@@ -23,7 +24,7 @@ def show(request: Request, desk: AtDesk) -> Response:
     """The run that is open, the latest if there are several; else an empty vessel."""
     open_runs = [one.run for one in desk.run_log.headings() if not one.closed]
     if open_runs:
-        return RedirectResponse(f"/sink/{open_runs[0]}", status_code=303)
+        return go_to(request, f"/sink/{open_runs[0]}")
     return page(request, "pages/sink.html", here="Sink", vessel=VESSEL)
 
 

@@ -74,7 +74,7 @@ def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
         lang=said.language,
         pictogram=words.pictogram,
         named=not routine,
-        patient=cue.most_s is None,
+        patient=_patient(cue),
         code=_code(cue, then),
         sets=cue.gives or "",
         until=f"{cue.bath}:poured" if measuring else "",
@@ -83,11 +83,16 @@ def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
         command=asked(cue.command) if cue.command else None,
         asks=isinstance(cue.command, Request),
         opens_s=cue.after_s if measuring else None,
-        closes_s=max(cue.after_s, cue.most_s or 0.0) if measuring else None,
+        closes_s=max(cue.after_s + cue.lasts_s, cue.most_s or 0.0) if measuring else None,
         held_before_s=cue.least_s if cue.kind == "drain" else None,
         guard=guard_of(state, cue),
         others=_others(cue),
     )
+
+
+def _patient(cue: Cue) -> bool:
+    """New water, hanging and the pour after a wash do no harm by waiting; an empty tank may not wait."""
+    return cue.most_s is None and (cue.kind != "pour" or cue.least_s > 0)
 
 
 def _code(cue: Cue, then: Cue | None) -> str:

@@ -25,7 +25,18 @@ def notices(state: RunState, view: SinkView, preferences: Preferences) -> tuple[
     return (
         *(_happened(one, state, preferences) for one in told),
         *(_doubtful(one, state) for one in view.doubts),
+        *_closing(view),
     )
+
+
+def _closing(view: SinkView) -> tuple[Notice, ...]:
+    """The way out once nothing is left to do."""
+    if view.closed:
+        return (Notice("fact", "", "The session is closed."),)
+    if view.close is None:
+        return ()
+    end = Button("End the session", "", command=asked(view.close))
+    return (Notice("fact", "", "Bottles back in their places, waste in its can.", (end,)),)
 
 
 def _happened(one: Consequence, state: RunState, preferences: Preferences) -> Notice:

@@ -14,6 +14,7 @@ export class Telling {
 
   showNotices(onWay) {
     const { phrases } = this.screen, facts = [];
+    document.body.dataset.kept = String(this.queue.kept.length);
     const waiting = this.inTouch ? 0 : this.queue.kept.length;
     if (!this.inTouch) facts.push(phrases["requests-off"]);
     if (waiting) facts.push(fill(phrases["kept-here"], { n: waiting }));
