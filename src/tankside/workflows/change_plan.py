@@ -150,7 +150,13 @@ def wish_after(wish: Wish, change: OfWish) -> Wish:
 def _as_kept(desk: Desk, wish: Wish) -> Wish:
     """The wish with everything that is kept under its keys as it now stands."""
     place = desk.places.by_key(wish.place.key) or wish.place
-    told = {"room"} if place.room_c != wish.place.room_c else set()
+    tanks = tuple(desk.tanks.by_key(one.key) or one for one in wish.tanks)
+    thermometer = desk.thermometers.by_key(wish.thermometer.key) or wish.thermometer
+    told = {
+        *({"room"} if place.room_c != wish.place.room_c else ()),
+        *({"tank-worth"} if tanks[0].worth_ml != wish.tanks[0].worth_ml else ()),
+        *({"thermometer-true"} if thermometer != wish.thermometer else ()),
+    }
     return replace(
         wish,
         rolls=tuple(
@@ -161,9 +167,9 @@ def _as_kept(desk: Desk, wish: Wish) -> Wish:
             )
             for one in wish.rolls
         ),
-        tanks=tuple(desk.tanks.by_key(one.key) or one for one in wish.tanks),
+        tanks=tanks,
         place=place,
-        thermometer=desk.thermometers.by_key(wish.thermometer.key) or wish.thermometer,
+        thermometer=thermometer,
         assumed=tuple(one for one in wish.assumed if one.code not in told),
     )
 
