@@ -36,6 +36,7 @@ SHEETS = (
     "session",
     "rolls",
     "plan",
+    "bench",
     "ready",
     "print",
 )
