@@ -12,10 +12,12 @@ from tankside.core.refusals import Refused
 
 # Each noun is a module of this folder that holds a command of its own name; the sentence is its help.
 NOUNS = {
-    "plan": "Make a plan of rolls, or show the latest.",
     "start": "Open Tankside in the browser.",
+    "roll": "Add, list, find and change rolls.",
+    "plan": "Make a plan of rolls, or show the latest.",
     "temper": "Hot and cold water for a jug at a wanted temperature.",
     "time": "How long to develop at what the developer reads.",
+    "demo": "Where the invented demo lies; lay it out anew.",
     "backup": "Write everything you keep into one zip file.",
     "restore": "Bring a backup back.",
 }

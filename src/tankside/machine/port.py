@@ -10,12 +10,15 @@ from tankside.core.refusals import refuse
 LOOPBACK = "127.0.0.1"
 
 
-def take_port(port: int) -> socket.socket:
-    """A socket that listens on `port` of this machine alone; 0 takes any free one."""
+def take_port(port: int, host: str = LOOPBACK) -> socket.socket:
+    """A socket that listens on `port`, of this machine alone unless told another of its addresses.
+
+    0 takes any free one.
+    """
     taken = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
     taken.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
     try:
-        taken.bind((LOOPBACK, port))
+        taken.bind((host, port))
         taken.listen()
     except OSError as error:
         taken.close()

@@ -9,23 +9,66 @@ from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import Response
 
-from tankside.core.refusals import Refused
+from tankside.core.refusals import Refused, refuse
+from tankside.web.addresses import go_to
 from tankside.web.assets import FOLDER, Editions
+from tankside.web.door import Door
 from tankside.web.errors import LastResort, Say, http_answer, refused_answer
 from tankside.web.guard import Guard
+from tankside.web.linking import PhoneLink
 from tankside.web.pages import ROUTERS
+from tankside.web.when_asked import WhenAsked
 from tankside.workflows.house import House
 
 
-def make_app(house: House, *, say: Say, hosts: Iterable[str] = (), invented: bool = False) -> FastAPI:
+def make_app(
+    house: House,
+    *,
+    say: Say,
+    hosts: Iterable[str] = (),
+    invented: bool = False,
+    demo: WhenAsked | None = None,
+    link: PhoneLink | None = None,
+) -> FastAPI:
     """The app over `house`; `say` words a refusal, `hosts` are answered beside the loopback names.
 
-    Every page of an `invented` house says that it is one.
+    Every page of an `invented` house says that it is one; `demo` is such a house, served under /demo. With a
+    `link` the home network may ask too, once a phone is linked.
     """
-    app = FastAPI(title="Tankside", docs_url=None, redoc_url=None, openapi_url=None)
+    app = bare_app(say=say, hosts=hosts, link=link)
     app.state.house = house
-    app.state.say = say
     app.state.invented = invented
+    app.state.demo = demo
+    for router in ROUTERS:
+        app.include_router(router)
+    if demo is not None:
+        app.mount("/demo", demo)
+    return app
+
+
+def demo_alone(demo: WhenAsked, *, say: Say) -> FastAPI:
+    """The demo and nothing else, for a clock that runs faster than the chemistry of a real film."""
+    app = bare_app(say=say)
+    app.state.invented = False
+    app.state.demo = demo
+    app.mount("/demo", demo)
+
+    @app.get("/")
+    def to_the_demo(request: Request) -> Response:
+        return go_to(request, "/demo/")
+
+    @app.api_route("/{rest:path}", methods=["GET", "POST"])
+    def not_paced(rest: str) -> Response:
+        raise refuse("own-film-not-paced", ways_on=("start-without-pace",), asked=f"/{rest}")
+
+    return app
+
+
+def bare_app(*, say: Say, hosts: Iterable[str] = (), link: PhoneLink | None = None) -> FastAPI:
+    """Guard, refusals, mishaps and styles, without a page yet."""
+    app = FastAPI(title="Tankside", docs_url=None, redoc_url=None, openapi_url=None)
+    app.state.say = say
+    app.state.link = link
 
     def answer_refused(request: Request, error: Exception) -> Response:
         assert isinstance(error, Refused)
@@ -34,8 +77,8 @@ def make_app(house: House, *, say: Say, hosts: Iterable[str] = (), invented: boo
     app.add_exception_handler(Refused, answer_refused)
     app.add_exception_handler(HTTPException, http_answer)
     app.add_middleware(LastResort)
+    if link is not None:
+        app.add_middleware(Door, link=link)
     app.add_middleware(Guard, hosts=tuple(hosts))
-    for router in ROUTERS:
-        app.include_router(router)
     app.mount("/static", Editions(directory=FOLDER), name="static")
     return app

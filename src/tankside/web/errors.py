@@ -51,6 +51,14 @@ def http_answer(request: Request, error: Exception) -> Response:
     return mishap_answer(request, error.status_code)
 
 
+def not_linked_answer(request: Request) -> Response:
+    """403 for whoever asks from the network without having been linked."""
+    if wants_json(request):
+        sentence = "This device is not linked. Take the code that Tankside shows."
+        return JSONResponse({"error": "Not linked", "sentence": sentence}, status_code=403)
+    return page(request, "pages/not_linked.html", status=403)
+
+
 class LastResort:
     """Turns a bug into a page, inside the guard.
 

@@ -14,6 +14,7 @@ from tankside.core.refusals import Refused, refuse
 from tankside.core.rolls.formats import KINDS, Format, FormatKind
 from tankside.core.solutions.notation import read_dilution
 from tankside.web.forms import Form
+from tankside.wording.rolls import said_format
 
 LONGEST_NAME = 60
 
@@ -81,13 +82,6 @@ def format_of(form: Form) -> Format:
     if kind == "135-length":
         return Format(kind, length_m=_number(form, "length_m"))
     return Format(kind, sheets=int(_number(form, "sheets"))) if kind == "4x5" else Format(kind)
-
-
-def said_format(chosen: Format) -> str:
-    """A format as one says it: '135-36', '1.2 m of 135', '6 sheets 4x5'."""
-    if chosen.kind == "135-length":
-        return f"{chosen.length_m:g} m of 135"
-    return f"{chosen.sheets} sheets 4x5" if chosen.kind == "4x5" else chosen.kind
 
 
 def name_of(form: Form, field: str) -> str:

@@ -12,7 +12,7 @@ GRACE_S = 1
 
 
 class HouseServer(uvicorn.Server):
-    """Ends the streams of the house before it waits for its connections to end."""
+    """Ends the streams of every house before it waits for its connections to end."""
 
     def __init__(self, app: FastAPI, settings: uvicorn.Config) -> None:
         super().__init__(settings)
@@ -20,9 +20,10 @@ class HouseServer(uvicorn.Server):
 
     async def shutdown(self, sockets: list[socket.socket] | None = None) -> None:
         """End streams, then stop."""
-        house = getattr(self.app.state, "house", None)
-        if house is not None:
-            house.broadcast.close()
+        demo = getattr(self.app.state, "demo", None)
+        for house in (getattr(self.app.state, "house", None), demo and demo.house):
+            if house is not None:
+                house.broadcast.close()
         await super().shutdown(sockets)
 
 
@@ -42,9 +43,9 @@ def server_of(app: FastAPI) -> uvicorn.Server:
     return HouseServer(app, settings)
 
 
-def serve_app(app: FastAPI, taken: socket.socket) -> None:
-    """Serve on `taken` until Ctrl+C or a polite signal."""
+def serve_app(app: FastAPI, *taken: socket.socket) -> None:
+    """Serve on every socket `taken` until Ctrl+C or a polite signal."""
     try:
-        server_of(app).run(sockets=[taken])
+        server_of(app).run(sockets=list(taken))
     except KeyboardInterrupt:
         return

@@ -36,8 +36,6 @@ SHEETS = (
     "session",
     "rolls",
     "plan",
-    "bench",
-    "ready",
     "print",
 )
 

@@ -22,7 +22,10 @@ class Following(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class House:
-    """A whole Tankside behind its ports; `zone` is where its clock hangs, by name."""
+    """A whole Tankside behind its ports; `zone` is where its clock hangs, by name.
+
+    `pace` is how many times as fast as the machine's its clock runs: 1 but in the demo.
+    """
 
     desk: Desk
     live_runs: Sink
@@ -30,3 +33,4 @@ class House:
     clock: Clock
     dice: Dice
     zone: str = "UTC"
+    pace: float = 1.0

@@ -5,8 +5,8 @@ from tankside.web.pages import (
     densities,
     journal,
     negatives,
+    phone,
     plan,
-    ready,
     rolls,
     settings,
     shelf,
@@ -17,11 +17,11 @@ from tankside.web.pages import (
 
 ROUTERS = (
     start.router,
+    phone.router,
     begin.router,
     rolls.router,
     shelf.router,
     plan.router,
-    ready.router,
     sink.router,
     sink_wire.router,
     journal.router,

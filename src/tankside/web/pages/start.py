@@ -64,7 +64,9 @@ LEADERS = _evening()
 
 @router.get("/")
 def first_start(request: Request, desk: AtDesk) -> Response:
-    """What Tankside does, and four ways to begin."""
+    """What Tankside does, and four ways to begin; in the demo what there is to look at."""
+    if request.app.state.invented:
+        return page(request, "pages/demo_front.html")
     return page(
         request,
         "pages/start.html",
@@ -84,16 +86,10 @@ def contents(request: Request) -> Response:
 @router.get("/start/demo")
 def demo(request: Request) -> Response:
     """How the demo is opened."""
-    return page(request, "pages/start_demo.html")
+    return page(request, "pages/start_demo.html", there=request.app.state.demo is not None)
 
 
 @router.get("/start/restore")
 def restore(request: Request) -> Response:
     """How a backup is brought back."""
     return page(request, "pages/start_restore.html")
-
-
-@router.get("/start/phone")
-def phone(request: Request) -> Response:
-    """How a phone at the sink is joined."""
-    return page(request, "pages/start_phone.html")
