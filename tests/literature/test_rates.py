@@ -18,7 +18,7 @@ from tankside.core.development.equivalent_time import (
     equivalent_time_of_drift,
     time_needed,
 )
-from tankside.core.fits import line_with_belief
+from tankside.core.fits.lines import line_with_belief
 from tankside.core.rates import GAS_CONSTANT, Q10, ZERO_C, Arrhenius, RateLaw, energy_of_q10, q10_of_energy
 from tankside.core.thermal.drift import temp_at
 

@@ -10,7 +10,7 @@ import numpy as np
 
 from tankside.core.doubt.distributions import Z95
 from tankside.core.doubt.estimate import Estimate
-from tankside.core.fits import Line, SlopeRange, line_with_belief, slopes_through
+from tankside.core.fits.lines import Line, SlopeRange, line_with_belief, slopes_through
 from tankside.core.rates import DEFAULT_Q10, Q10_BELIEF
 from tankside.core.refusals import refuse
 

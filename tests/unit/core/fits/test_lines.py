@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tankside.core.fits import line_with_belief, slopes_through
+from tankside.core.fits.lines import line_with_belief, slopes_through
 
 
 def test_without_belief_it_is_ordinary_least_squares() -> None:

@@ -1,0 +1,1 @@
+"""Curves, what follows from them, and the control of a process."""

@@ -1,0 +1,89 @@
+"""Rising splines, and how smooth the readings make it likely that a curve is."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from tankside.core.doubt.distributions import FloatArray
+
+KNOT_LOG_H = 0.15
+MOST_PIECES = 40
+LEAST_PIECES = 6
+FOOT_PIECES = 6
+"""Pieces that lead down to a base and fog that was read by itself."""
+
+_DEGREE = 3
+_STRENGTHS = np.exp(np.linspace(np.log(0.003), np.log(3.0), 25))
+"""Standard deviations, in density per knot, that the change of rise between two knots may have."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Splines:
+    """A constant and cubic splines that each rise from 0 to 1, on evenly spaced `knots`."""
+
+    knots: FloatArray
+    log_h_range: tuple[float, float]
+    foot: bool
+
+    def at(self, log_h: FloatArray) -> FloatArray:
+        """Values (exposures by 1 + splines): the constant first."""
+        from scipy.interpolate import BSpline  # noqa: PLC0415 - scipy is loaded only where it is used
+
+        bells = BSpline.design_matrix(log_h, self.knots, _DEGREE).toarray()
+        return np.asarray(np.cumsum(bells[:, ::-1], axis=1)[:, ::-1])
+
+    def table(self, fineness: float) -> tuple[FloatArray, FloatArray]:
+        """Log exposures about `fineness` apart and the values there."""
+        low, high = self.log_h_range
+        log_h = np.linspace(low, high, round((high - low) / fineness) + 1)
+        return log_h, self.at(log_h)
+
+    def roughness(self) -> FloatArray:
+        """Rows that take the change of rise from spline to spline; at a foot it starts from none."""
+        count = len(self.knots) - _DEGREE - 2
+        changes = np.diff(np.eye(count), axis=0)
+        if self.foot:
+            changes = np.vstack([np.eye(1, count), changes])
+        return np.hstack([np.zeros((len(changes), 1)), changes])
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Penalty:
+    """Rows to put below the readings so that changes of rise cost what the readings make likely."""
+
+    rows: FloatArray
+    strength: float
+
+
+def rising_splines(log_h: FloatArray, *, reach_below: bool) -> Splines:
+    """Splines over the exposures of a strip, and down to a foot where base and fog were read apart."""
+    low, high = float(np.min(log_h)), float(np.max(log_h))
+    pieces = int(np.clip(np.ceil((high - low) / KNOT_LOG_H), LEAST_PIECES, MOST_PIECES))
+    step = (high - low) / pieces
+    if reach_below:
+        low, pieces = low - FOOT_PIECES * step, pieces + FOOT_PIECES
+    inner = low + step * np.arange(pieces + 1)
+    inner[-1] = high
+    knots = np.concatenate([np.full(_DEGREE, low), inner, np.full(_DEGREE, high)])
+    return Splines(knots, (low, high), reach_below)
+
+
+def smoothest(rows: FloatArray, right: FloatArray, roughness: FloatArray) -> Penalty:
+    """The strength of smoothing that makes the readings likeliest, everything else averaged out.
+
+    Arguments: readings in units of their standard deviation; rows of roughness. Result: rows of the penalty.
+    Source: marginal likelihood of a Gaussian model (Wahba 1985, from memory). Doubt: a factor of two in the
+    strength, which moves a curve by less than its reading error.
+    """
+    inner, cross, rough = rows.T @ rows, rows.T @ right, roughness.T @ roughness
+    best, likeliest = float(_STRENGTHS[0]), -np.inf
+    for strength in _STRENGTHS:
+        precision = inner + rough / strength**2
+        _, log_determinant = np.linalg.slogdet(precision)
+        explained = float(cross @ np.linalg.solve(precision, cross))
+        log_likelihood = 0.5 * (explained - log_determinant) - len(roughness) * np.log(strength)
+        if log_likelihood > likeliest:
+            best, likeliest = float(strength), log_likelihood
+    return Penalty(roughness / best, best)
