@@ -22,7 +22,15 @@ from tankside.sink.broadcast import Broadcast
 from tankside.sink.live_runs import LiveRuns
 from tankside.workflows.house import House
 from tankside.workflows.ports import Desk
-from tankside.workflows.records import CodeTaken, Conflict, KeptAnswer, KeptProposal, Photograph, RunHeading
+from tankside.workflows.records import (
+    CodeTaken,
+    Conflict,
+    KeptAnswer,
+    KeptEvidence,
+    KeptProposal,
+    Photograph,
+    RunHeading,
+)
 
 Thing = TypeVar("Thing", bound=Tank | Thermometer | Place)
 
@@ -45,6 +53,7 @@ class Memory:
     thermometers: dict[UUID, Thermometer] = field(default_factory=dict)
     places: dict[UUID, Place] = field(default_factory=dict)
     proposals: dict[UUID, KeptProposal] = field(default_factory=dict)
+    evidence: dict[UUID, KeptEvidence] = field(default_factory=dict)
     photographs: dict[tuple[str, str, UUID], Photograph] = field(default_factory=dict)
     pictures: dict[str, bytes] = field(default_factory=dict)
     preferences: dict[str, str] = field(default_factory=dict)
@@ -323,6 +332,22 @@ class MemoryProposals(InMemory):
         )
 
 
+class MemoryEvidence(InMemory):
+    """Evidence in memory."""
+
+    def all(self) -> tuple[KeptEvidence, ...]:
+        """In order."""
+        return tuple(sorted(self._memory.evidence.values(), key=lambda one: one.noted))
+
+    def of_run(self, run: UUID) -> tuple[KeptEvidence, ...]:
+        """In order."""
+        return tuple(one for one in self.all() if one.run == run)
+
+    def keep(self, evidence: KeptEvidence) -> None:
+        """Once."""
+        self._memory.evidence.setdefault(evidence.key, evidence)
+
+
 class MemoryPhotographs(InMemory):
     """Photographs in memory."""
 
@@ -374,6 +399,7 @@ def memory_desk() -> Desk:
         thermometers=MemoryThings(memory.thermometers),
         places=MemoryThings(memory.places),
         proposals=MemoryProposals(memory),
+        evidence=MemoryEvidence(memory),
         photographs=MemoryPhotographs(memory),
         preferences=MemoryPreferences(memory),
     )

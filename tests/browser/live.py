@@ -23,10 +23,10 @@ SIZES = {"small": (320, 640), "phone": (390, 844), "laptop": (1280, 800)}
 
 
 @contextmanager
-def served(app: FastAPI) -> Iterator[str]:
-    """The address of an app, up while the block runs."""
+def served(app: FastAPI, port: int = 0) -> Iterator[str]:
+    """The address of an app, up while the block runs; on any free port unless one is named."""
     server = server_of(app)
-    with take_port(0) as taken:
+    with take_port(port) as taken:
         thread = threading.Thread(target=server.run, kwargs={"sockets": [taken]})
         thread.start()
         try:

@@ -19,6 +19,7 @@ from tankside.web.screen.show import run_page
 def stand() -> FastAPI:
     """An app that shows `/state/<name>`."""
     app = FastAPI()
+    app.state.invented = True
     app.add_middleware(Guard, hosts=())
 
     @app.get("/state/{name}")

@@ -11,7 +11,7 @@ from browser.accessible import shortcomings
 from browser.live import SIZES
 from browser.sink_stand import standing
 from browser.sink_states import STATES
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Page, expect
 
 Box = dict[str, Any]
 # The clock of these pictures stands still, so that a state is the one that was asked for.
@@ -75,7 +75,7 @@ def still(chromium: Browser, stand: str) -> Iterator[Callable[[str, str], Page]]
 
 def _show(page: Page, state: str) -> None:
     page.goto(f"/state/{state}")
-    page.wait_for_function("document.querySelector('#clock').textContent !== ''")
+    expect(page.locator("#clock")).not_to_have_text("")
 
 
 def test_nothing_scrolls_and_no_word_is_cut(still: Callable[[str, str], Page], size: str) -> None:

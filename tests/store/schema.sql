@@ -1,3 +1,4 @@
+CREATE INDEX evidence_by_run ON evidence (run);
 CREATE INDEX ledger_by_bottle ON ledger (bottle);
 CREATE INDEX ledger_by_run ON ledger (run);
 CREATE TABLE answers (
@@ -66,6 +67,18 @@ CREATE TABLE combinations (
 	CONSTRAINT combinations_convention_known CHECK (convention IN ('pour-in to pour-out', 'filled to pour-out')),
 	CONSTRAINT combinations_time_rule_known CHECK (time_rule IN ('rate', 'table only', 'completion')),
 	CONSTRAINT combinations_parts_in_range CHECK (stock_parts >= 1 AND water_parts >= 0)
+)
+ STRICT;
+CREATE TABLE evidence (
+	"key" TEXT NOT NULL,
+	run TEXT NOT NULL,
+	tankful TEXT NOT NULL,
+	said TEXT NOT NULL,
+	noted INTEGER NOT NULL,
+	body TEXT NOT NULL,
+	CONSTRAINT evidence_key PRIMARY KEY ("key"),
+	CONSTRAINT evidence_said_known CHECK (said IN ('answers', 'densities', 'strips', 'not asked')),
+	CONSTRAINT evidence_body_json CHECK (json_valid(body))
 )
  STRICT;
 CREATE TABLE films (
@@ -145,6 +158,7 @@ CREATE TABLE proposals (
 	body TEXT NOT NULL,
 	standing TEXT NOT NULL,
 	decided INTEGER,
+	tankful TEXT,
 	CONSTRAINT proposals_key PRIMARY KEY ("key"),
 	CONSTRAINT proposals_body_json CHECK (json_valid(body)),
 	CONSTRAINT proposals_standing_known CHECK (standing IN ('offered', 'accepted', 'declined')),

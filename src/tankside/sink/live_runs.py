@@ -43,6 +43,9 @@ class LiveRuns:
 
     Another process may write beside this one, so each decision begins with catching up; where the other was
     quicker, we catch up and decide again. `passing` is told each point of a write as it is passed.
+
+    Never note inside `desk.together()`: whoever holds the pen of the file would then wait for the lock of a
+    run whose holder waits for the pen. Note first, then write what follows from it.
     """
 
     def __init__(

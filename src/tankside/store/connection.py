@@ -120,15 +120,18 @@ class Database:
                     self._current = connection
                     yield connection
             except (DBAPIError, sqlite3.Error) as error:
-                raise self._told(error) from error
+                refused = self._told(error)
+                if refused is None:
+                    raise
+                raise refused from error
             finally:
                 self._current = None
 
-    def _told(self, error: BaseException) -> BaseException:
+    def _told(self, error: BaseException) -> Refused | None:
+        """The refusal of a trouble with the disk, a failed sync remembered; None for a bug."""
         refused = trouble(error, file=str(self.file))
-        if refused is None:
-            return error
-        self._sync_failed = self._sync_failed or refused.refusal.code == SYNC_FAILED
+        if refused is not None and refused.refusal.code == SYNC_FAILED:
+            self._sync_failed = True
         return refused
 
     @contextmanager

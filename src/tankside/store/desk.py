@@ -6,6 +6,7 @@ from tankside.store.answers import StoredAnswers
 from tankside.store.bottles import StoredBatches, StoredBottles
 from tankside.store.combinations import StoredCombinations
 from tankside.store.connection import Database
+from tankside.store.evidence import StoredEvidence
 from tankside.store.films import StoredFilms
 from tankside.store.kept import places, tanks, thermometers
 from tankside.store.ledger import StoredLedger
@@ -36,6 +37,7 @@ def stored_desk(database: Database) -> Desk:
         thermometers=thermometers(database),
         places=places(database),
         proposals=StoredProposals(database),
+        evidence=StoredEvidence(database),
         photographs=StoredPhotographs(database, photographs_beside(database.file)),
         preferences=StoredPreferences(database),
     )

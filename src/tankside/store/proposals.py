@@ -42,6 +42,7 @@ class StoredProposals:
             run=proposal.run,
             combination=proposal.combination,
             old_row=proposal.old_row,
+            tankful=proposal.tankful,
             body=to_json(Proposal, proposal.proposal),
             **answered,
         )
@@ -59,4 +60,5 @@ def _proposal(row: Row[Any]) -> KeptProposal:
         old_row=row.old_row,
         standing=row.standing,
         decided=row.decided,
+        tankful=row.tankful,
     )

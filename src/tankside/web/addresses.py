@@ -11,8 +11,12 @@ from starlette.responses import RedirectResponse
 
 
 def prefix_of(request: Request) -> str:
-    """What stands before every path of the house that was asked: nothing, or /demo."""
-    return str(request.scope.get("root_path", ""))
+    """What stands before every path of the house that was asked: nothing, or /demo.
+
+    Below a mount the framework's own root path grows by the mount, so a page shown for a lost style would
+    look for everything under /static; the guard notes the path at the door of each house.
+    """
+    return str(request.scope.get("house_path", request.scope.get("root_path", "")))
 
 
 def go_to(request: Request, path: str) -> RedirectResponse:

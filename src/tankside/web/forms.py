@@ -6,19 +6,20 @@ reads the text itself, hands it to a workflow, and shows the same text again und
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
-from typing import Annotated
+from typing import Annotated, Any
 
 from fastapi import Depends
 from starlette.datastructures import UploadFile
 from starlette.requests import Request
 
-from tankside.core.refusals import Refusal, Refused
+from tankside.core.refusals import Refusal, Refused, refuse
 from tankside.web.errors import Say
 
 WHOLE_FORM = ""
+LONGEST_TOLD = 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +78,29 @@ class Form:
 def _place_of(refusal: Refusal, fields: Sequence[str]) -> str:
     """The field a refusal belongs to, or the whole form."""
     return refusal.at if refusal.at is not None and refusal.at in fields else WHOLE_FORM
+
+
+def read_all(readers: Mapping[str, Callable[[], Any]]) -> dict[str, Any]:
+    """Every field read; where some cannot be, all of those are refused together, each at its own place."""
+    told: dict[str, Any] = {}
+    refusals: list[Refusal] = []
+    for name, read in readers.items():
+        try:
+            told[name] = read()
+        except Refused as refused:
+            refusals.append(refused.refusal.placed(name))
+    if refusals:
+        raise Refused(*refusals)
+    return told
+
+
+def number_of(form: Form, name: str, default: float = 0.0) -> float:
+    """A plain number of a field, `default` where nothing was typed."""
+    typed = form.text(name)
+    try:
+        return float(typed.replace(",", ".")) if typed else default
+    except ValueError:
+        raise refuse("number-unreadable", ways_on=("type-again",), typed=typed[:LONGEST_TOLD]) from None
 
 
 async def read_form(request: Request) -> Form:

@@ -103,6 +103,7 @@ class Guard:
                 headers.setdefault("cache-control", "no-cache")
             await send(message)
 
+        scope["house_path"] = scope.get("root_path", "")
         against = objection(scope["method"], scope["scheme"], Headers(scope=scope), self.hosts)
         if against is None:
             await self.app(scope, receive, send_bound)

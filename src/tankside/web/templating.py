@@ -36,6 +36,8 @@ SHEETS = (
     "session",
     "rolls",
     "plan",
+    "bench",
+    "ready",
     "print",
 )
 

@@ -106,6 +106,8 @@ def doubtful_sentence(one: Doubtful) -> str:
     match one.code:
         case "short-time":
             return f"{value} is short: under {limit} it may come out uneven."
+        case "bottle-too-small":
+            return f"A bottle holds {one.value:.0f} mL and the tanks need {one.limit:.0f} mL of it at once."
         case "least-stock-unknown":
             return "The least stock for one roll is not known; its leaflet may say."
         case _:

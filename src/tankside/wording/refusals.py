@@ -10,9 +10,20 @@ from dataclasses import dataclass
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.refusals import Refusal
 from tankside.wording.numbers import spoken
-from tankside.wording.sentences import amounts, curve, film, liquids, machine, plan, sink, store, temperature
+from tankside.wording.sentences import (
+    amounts,
+    curve,
+    film,
+    journal,
+    liquids,
+    machine,
+    plan,
+    sink,
+    store,
+    temperature,
+)
 
-SPEAKERS = (amounts, curve, film, liquids, machine, plan, sink, store, temperature)
+SPEAKERS = (amounts, curve, film, journal, liquids, machine, plan, sink, store, temperature)
 SENTENCES = {code: text for speaker in SPEAKERS for code, text in speaker.SENTENCES.items()}
 WAYS_ON = {code: text for speaker in SPEAKERS for code, text in speaker.WAYS_ON.items()}
 

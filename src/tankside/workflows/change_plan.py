@@ -67,6 +67,11 @@ class RoomIs:
 
 
 @dataclass(frozen=True, slots=True)
+class AsKeptNow:
+    """Take in what was read and kept since the plan was made: taps, tanks, thermometer, leaflets."""
+
+
+@dataclass(frozen=True, slots=True)
 class OwnTime:
     """Develop for a time of one's own; None takes the worked-out one again."""
 
@@ -88,7 +93,7 @@ class OtherSupply:
 
 
 OfWish = LeaveOut | TakeAnyway | StartLater | DeveloperReads | OwnTime | OwnBaths | OtherSupply
-Change = AnotherRoll | SecondTank | RoomIs | OfWish
+Change = AnotherRoll | SecondTank | RoomIs | AsKeptNow | OfWish
 
 
 def change_plan(desk: Desk, dice: Dice, plan: UUID, change: Change, now: Instant) -> Plan:
@@ -110,9 +115,11 @@ def _changed(desk: Desk, dice: Dice, wish: Wish, change: Change, now: Instant) -
     if isinstance(change, SecondTank):
         return _with_tank(desk, dice, wish, change)
     if isinstance(change, RoomIs):
-        place = replace(wish.place, room_c=change.temp_c)
+        place = replace(desk.places.by_key(wish.place.key) or wish.place, room_c=change.temp_c)
         desk.places.keep(place)
         return replace(wish, place=place, assumed=tuple(one for one in wish.assumed if one.code != "room"))
+    if isinstance(change, AsKeptNow):
+        return _as_kept(desk, wish)
     return wish_after(wish, change)
 
 
@@ -138,6 +145,33 @@ def wish_after(wish: Wish, change: OfWish) -> Wish:
         case _:
             assert_never(change)
     return after
+
+
+def _as_kept(desk: Desk, wish: Wish) -> Wish:
+    """The wish with everything that is kept under its keys as it now stands."""
+    place = desk.places.by_key(wish.place.key) or wish.place
+    tanks = tuple(desk.tanks.by_key(one.key) or one for one in wish.tanks)
+    thermometer = desk.thermometers.by_key(wish.thermometer.key) or wish.thermometer
+    told = {
+        *({"room"} if place.room_c != wish.place.room_c else ()),
+        *({"tank-worth"} if tanks[0].worth_ml != wish.tanks[0].worth_ml else ()),
+        *({"thermometer-true"} if thermometer != wish.thermometer else ()),
+    }
+    return replace(
+        wish,
+        rolls=tuple(
+            replace(
+                one,
+                roll=desk.rolls.by_key(one.roll.key) or one.roll,
+                combination=desk.combinations.by_key(one.combination.key) or one.combination,
+            )
+            for one in wish.rolls
+        ),
+        tanks=tanks,
+        place=place,
+        thermometer=thermometer,
+        assumed=tuple(one for one in wish.assumed if one.code not in told),
+    )
 
 
 def _with_roll(desk: Desk, dice: Dice, wish: Wish, now: Instant) -> Wish:

@@ -76,7 +76,7 @@ def liquid_made(
         desk.batches.add(batch)
         bottle = _bottle(desk, dice, batch, marks or Marks(), now)
         desk.ledger.append(_bookings(dice, batch, bottle, now, already))
-        made = with_bottle(found, liquid, bottle.code)
+        made = with_bottle(found, liquid, bottle.code, holds_ml=batch.made_ml)
         made = replace(made, made=moment_of(now))
         desk.plans.keep(made)
     return Made(made, bottle.code)

@@ -21,7 +21,7 @@ from tankside.core.run.envelope import Event
 from tankside.core.run.instants import Instant
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle
-from tankside.workflows.records import KeptAnswer, KeptProposal, Photograph, RunHeading
+from tankside.workflows.records import KeptAnswer, KeptEvidence, KeptProposal, Photograph, RunHeading
 
 Thing = TypeVar("Thing")
 
@@ -198,6 +198,19 @@ class Proposals(Protocol):
         """Write it down, offered or answered; what it offered never changes."""
 
 
+class EvidenceBook(Protocol):
+    """What the negatives of each tankful said, append-only."""
+
+    def all(self) -> tuple[KeptEvidence, ...]:
+        """All of it, in the order it was noted."""
+
+    def of_run(self, run: UUID) -> tuple[KeptEvidence, ...]:
+        """What was noted of one run, in order."""
+
+    def keep(self, evidence: KeptEvidence) -> None:
+        """Write it down; kept twice under one key it changes nothing."""
+
+
 class Photographs(Protocol):
     """Photographs by what they show."""
 
@@ -240,5 +253,6 @@ class Desk:
     thermometers: Kept[Thermometer]
     places: Kept[Place]
     proposals: Proposals
+    evidence: EvidenceBook
     photographs: Photographs
     preferences: PreferenceBook

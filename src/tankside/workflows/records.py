@@ -8,6 +8,7 @@ from typing import Literal
 from uuid import UUID
 
 from tankside.core.refusals import Refusal
+from tankside.core.review.evidence import Evidence, NotAsked
 from tankside.core.review.proposals import Proposal
 from tankside.core.run.decide.drafts import Answer
 
@@ -51,6 +52,19 @@ class KeptProposal:
     old_row: UUID | None = None
     standing: ProposalStanding = "offered"
     decided: datetime | None = None
+    tankful: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class KeptEvidence:
+    """What the negatives of one tankful said, or that the person does not wish to be asked; nothing is
+    written over, the latest counts."""
+
+    key: UUID
+    run: UUID
+    tankful: str
+    said: Evidence | NotAsked
+    noted: datetime
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,12 +11,13 @@ from evening import COMBINATION, MADE, key
 
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.refusals import Refusal
+from tankside.core.review.evidence import NextMorning, NotAsked, Strips, TwoDensities
 from tankside.core.review.proposals import Proposal
 from tankside.core.run.decide.drafts import Answer
 from tankside.core.shelf.bookings import Booking, opposite
 from tankside.core.shelf.ledger import LedgerLine
 from tankside.workflows.ports import Desk
-from tankside.workflows.records import Conflict, KeptAnswer, KeptProposal, Photograph
+from tankside.workflows.records import Conflict, KeptAnswer, KeptEvidence, KeptProposal, Photograph
 
 DRAWN = Booking(
     key(61), LedgerLine("K7M4-T", "drawn", ml=-600.0, because="phone:3/1"), "phone:3/1", 0, MADE, key(7)
@@ -125,3 +126,24 @@ def test_acts_together_are_kept(desk: Desk) -> None:
         desk.answers.keep(NOTED)
     assert (DRAWN,) == desk.ledger.all()
     assert desk.answers.find("phone:3") is not None
+
+
+def test_what_the_negatives_said_is_kept_in_order(desk: Desk) -> None:
+    """It should keep every answer of a run, the latest last, each kind as it was, and nothing twice."""
+    said = (
+        NextMorning("thin", "harsh"),
+        TwoDensities(0.18, 1.03, 0.35, 1.20, 0.5),
+        Strips((0.59, 0.585), 0.56),
+        NotAsked(),
+    )
+    noted = tuple(
+        KeptEvidence(key(90 + n), key(7), "A", one, MADE + timedelta(hours=n)) for n, one in enumerate(said)
+    )
+    other = KeptEvidence(key(99), key(8), "B", NotAsked(), MADE)
+    for one in (*reversed(noted), other, noted[0]):
+        desk.evidence.keep(one)
+    desk.evidence.keep(replace(noted[0], said=NotAsked()))
+
+    assert noted == desk.evidence.of_run(key(7))
+    assert {*noted, other} == set(desk.evidence.all())
+    assert () == desk.evidence.of_run(key(9))

@@ -80,3 +80,10 @@ def test_styles_come_from_the_same_house(client: TestClient) -> None:
     demo = re.findall(r'href="([^"]+\.css)"', under_demo().get("/demo/").text)
     assert [f"/demo{address}" for address in own] == demo
     assert 200 == under_demo().get(demo[0]).status_code
+
+
+def test_a_lost_file_is_said_on_a_page_whose_links_hold() -> None:
+    """It should link its styles from the house, though the file was looked for below /static."""
+    page = under_demo().get("/demo/static/no-such-file.css").text
+    assert "/demo/static/" in page
+    assert "/static/static/" not in page

@@ -27,7 +27,10 @@ class Times:
 
 @dataclass(frozen=True, slots=True)
 class Agitation:
-    """Hands: `first_s` at the start, then `then_s` at every `every_s`; a cue may slip by `soft_s`."""
+    """Hands: the first `first_s`, then `then_s` at every `every_s`; a cue may slip by `soft_s`.
+
+    `first_s` counts from the start of pour-in, as the bath's time does, so pouring is part of it.
+    """
 
     movement: Movement
     first_s: float = 30.0

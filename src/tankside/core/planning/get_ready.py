@@ -74,7 +74,7 @@ def _one(liquid: Liquid, place: Place) -> ToMake:
     )
 
 
-def with_bottle(plan: Plan, key: str, bottle: str) -> Plan:
+def with_bottle(plan: Plan, key: str, bottle: str, *, holds_ml: float) -> Plan:
     """The plan with one of its liquids standing in a bottle; its wish remembers it too."""
     made = plan.liquid(key)
     wish = plan.wish
@@ -85,7 +85,8 @@ def with_bottle(plan: Plan, key: str, bottle: str) -> Plan:
             wish = replace(wish, developer_bottles=(*kept, (tankful.combination, bottle)))
     elif wish is not None:
         supplies = tuple(
-            replace(one, bottle=bottle) if one.kind == made.kind else one for one in wish.supplies
+            replace(one, bottle=bottle, volume_ml=holds_ml) if one.kind == made.kind else one
+            for one in wish.supplies
         )
         wish = replace(wish, supplies=supplies)
     liquids = tuple(replace(one, bottle=bottle) if one.key == key else one for one in plan.liquids)

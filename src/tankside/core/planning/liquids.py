@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from tankside.core.doubt.estimate import Estimate
+from tankside.core.methods.baths import HandWork
+from tankside.core.planning.acts import fillings
 from tankside.core.planning.plan import Liquid, PlannedTankful
 from tankside.core.planning.wish import Supply, Wish
 from tankside.core.quantities.display import to_step
@@ -56,15 +58,16 @@ def liquids_for(
     for supply in wish.supplies:
         key = BATH_KEYS[supply.kind]
         if key in baths:
-            made.append(_reused(key, supply, tankfuls))
+            made.append(_reused(key, supply, tankfuls, wish.hands))
     return (*made, *_developers(tankfuls, wish, mix_to))
 
 
-def _reused(key: str, supply: Supply, tankfuls: Sequence[PlannedTankful]) -> Liquid:
-    """A bath that goes back (the largest tank decides) or is thrown away (every tankful needs its own)."""
-    volumes = [tankful.tank.volume_ml for tankful in tankfuls]
+def _reused(key: str, supply: Supply, tankfuls: Sequence[PlannedTankful], hands: HandWork) -> Liquid:
+    """A bath that goes back, or is thrown away so that every tankful needs its own."""
     reusable = any(bath.destination == "back" for one in tankfuls for bath in one.baths if bath.kind == key)
-    volume_ml = max(volumes) if reusable else sum(volumes)
+    volume_ml = (
+        most_at_once_ml(tankfuls, key, hands) if reusable else sum(one.tank.volume_ml for one in tankfuls)
+    )
     amount = to_the_marks(volume_ml, supply.dilution)
     return Liquid(
         key,
@@ -76,6 +79,22 @@ def _reused(key: str, supply: Supply, tankfuls: Sequence[PlannedTankful]) -> Liq
         amount.water_ml,
         reusable,
         bottle=supply.bottle,
+    )
+
+
+def most_at_once_ml(tankfuls: Sequence[PlannedTankful], key: str, hands: HandWork) -> float:
+    """The most of one reused bath (mL) that is in tanks at the same time, from pour to back in its bottle.
+
+    Source: the plan's own times. Doubt: ends of development move; the bottle may be filled for all tanks.
+    """
+    held = [
+        (one.starts_s + filled.start_s, one.starts_s + filled.end_s + hands.drain_s, one.tank.volume_ml)
+        for one in tankfuls
+        for filled in fillings(one, hands)
+        if filled.bath.kind == key
+    ]
+    return max(
+        (sum(ml for from_s, to_s, ml in held if from_s <= at_s < to_s) for at_s, _, _ in held), default=0.0
     )
 
 

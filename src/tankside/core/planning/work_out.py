@@ -7,7 +7,7 @@ from uuid import UUID
 
 from tankside.core.development.rate import uneven_if_short
 from tankside.core.doubt.estimate import Estimate
-from tankside.core.planning.liquids import liquids_for
+from tankside.core.planning.liquids import BATH_KEYS, liquids_for, most_at_once_ml
 from tankside.core.planning.one_tankful import planned_tankful, timed
 from tankside.core.planning.order import SAME_MIX_WITHIN_K, Coming, in_order
 from tankside.core.planning.plan import (
@@ -53,7 +53,7 @@ def work_out(wish: Wish, *, key: UUID, number: int, made: datetime) -> Plan:
         starts=wish.starts,
         held=held,
         released=tuple(one.roll.key for one in taken if one.released and one.roll.precious),
-        doubtful=tuple(_doubtful(ordered.tankfuls, wish)),
+        doubtful=(*_doubtful(ordered.tankfuls, wish), *_too_small(ordered.tankfuls, wish)),
         wish=wish,
     )
 
@@ -86,3 +86,13 @@ def _doubtful(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful
         if one.index is not None and wish.rolls[0].combination.least_stock_ml is None:
             found.append(Doubtful("least-stock-unknown", one.letter))
     return found
+
+
+def _too_small(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful]:
+    """Bottles that hold less than the tanks need at once."""
+    return [
+        Doubtful("bottle-too-small", None, supply.volume_ml, needed_ml)
+        for supply in wish.supplies
+        if supply.volume_ml is not None
+        and supply.volume_ml < (needed_ml := most_at_once_ml(tankfuls, BATH_KEYS[supply.kind], wish.hands))
+    ]

@@ -49,6 +49,11 @@ class NextMorning:
 
 
 @dataclass(frozen=True, slots=True)
+class NotAsked:
+    """The person does not wish to be asked about this tankful again."""
+
+
+@dataclass(frozen=True, slots=True)
 class TwoDensities:
     """A shadow and a highlight read above base and fog, what was aimed at, and the slope between them.
 
@@ -97,6 +102,28 @@ class TwoDensities:
         return Estimate(
             percent, percent - FRAME_PAIR_PERCENT, percent + FRAME_PAIR_PERCENT, "%", "two densities"
         )
+
+
+@dataclass(frozen=True, slots=True)
+class Strips:
+    """Contrast indices (0.2 to 1.5) of step strips developed with the rolls, and the one aimed at."""
+
+    measured: tuple[float, ...]
+    aim: float
+
+    @property
+    def contrast_percent(self) -> Estimate:
+        """Contrast against the aim in percent, as in `contrast_of_strips`."""
+        return contrast_of_strips(self.measured, aim=self.aim)
+
+    @property
+    def stops_over(self) -> float:
+        """A step strip has its own exposure and says nothing of the camera's."""
+        return 0.0
+
+
+Evidence = NextMorning | TwoDensities | Strips
+"""What a proposal can be made from."""
 
 
 def contrast_of_strips(measured: tuple[float, ...], *, aim: float, sd_one: float = 0.01) -> Estimate:

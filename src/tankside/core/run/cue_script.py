@@ -73,7 +73,7 @@ def _bath(
 def _measure(state: RunState, one: TankfulState, bath: PlannedBath, before: PlannedBath, bottle: str) -> Cue:
     hands = state.plan.hands
     end_s = end_after_s(one, before)
-    busy_s = hands.pour_s + (before.agitation.first_s if before.agitation else 0.0)
+    busy_s = max(hands.pour_s, before.agitation.first_s if before.agitation else 0.0)
     planned = bottle_for(state, one, bath.id)
     return Cue(
         id=f"{bath.id}.measure",
@@ -131,10 +131,10 @@ def _agitate(state: RunState, one: TankfulState, bath: PlannedBath) -> Iterator[
         return
     kind: CueKind = "invert" if planned.movement == "inversion" else "rotate"
     pour_s, end_s = state.plan.hands.pour_s, end_after_s(one, bath)
-    times = [(0, pour_s, planned.first_s)]
+    times = [(0, pour_s, max(0.0, planned.first_s - pour_s))]
     cycle = 1
     while planned.every_s > 0 and cycle * planned.every_s + planned.then_s <= end_s:
-        if cycle * planned.every_s >= pour_s + planned.first_s:
+        if cycle * planned.every_s >= max(pour_s, planned.first_s):
             times.append((cycle, cycle * planned.every_s, planned.then_s))
         cycle += 1
     for n, after_s, lasts_s in times:

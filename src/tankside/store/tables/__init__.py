@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tankside.store.tables import desk, rolls, run, shelf
+from tankside.store.tables import desk, review, rolls, run, shelf
 from tankside.store.tables.metadata import METADATA
 
-__all__ = ["METADATA", "desk", "rolls", "run", "shelf"]
+__all__ = ["METADATA", "desk", "review", "rolls", "run", "shelf"]

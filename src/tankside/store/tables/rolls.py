@@ -94,6 +94,7 @@ PROPOSALS = strict(
     required("body", TEXT),
     required("standing", TEXT),
     open_ended("decided", Moment),
+    open_ended("tankful", TEXT),
     holds("json_valid(body)", name="proposals_body_json"),
     one_of("standing", get_args(ProposalStanding), table="proposals"),
     holds("(standing = 'offered') = (decided IS NULL)", name="proposals_decided_when_answered"),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import AsyncIterator, Mapping
+from types import MappingProxyType
 from typing import Annotated, Any
 from uuid import UUID
 
@@ -13,12 +14,13 @@ from starlette.requests import Request
 
 from tankside.core.refusals import Refusal, Refused
 from tankside.core.run.commands import Command
-from tankside.core.run.sink_view import sink_view
 from tankside.core.run.state import Run
 from tankside.web.commands_in import Sent, read_command, read_queue
 from tankside.web.desk import InHouse
 from tankside.web.errors import Say
 from tankside.web.plain_json import plain
+from tankside.web.screen.notices import refused
+from tankside.web.screen.show import screen_of
 from tankside.wording.sink_answers import say_answer
 from tankside.workflows.house import House
 from tankside.workflows.note_at_sink import note_at_sink
@@ -84,13 +86,14 @@ def _told(
     if said is None:
         return None
     if isinstance(said, Refusal):
-        return {"id": sent.id, "refusal": _no(said, say)}
+        return {"id": sent.id, "refusal": _no(said, say, sent.asked)}
     seqs = {"from_seq": kept.from_seq, "to_seq": kept.to_seq} if kept is not None else {}
     return {"id": sent.id, "code": said.code, "about": said.about, "said": say_answer(said, zone), **seqs}
 
 
-def _no(refusal: Refusal, say: Say) -> dict[str, Any]:
-    return {"kind": "refusal", "code": refusal.code, "at": refusal.at, "sentence": say(refusal), "ways": []}
+def _no(refusal: Refusal, say: Say, asked: Mapping[str, Any] = MappingProxyType({})) -> dict[str, Any]:
+    told: dict[str, Any] = plain(refused(refusal, say(refusal), asked))
+    return {**told, "code": refusal.code, "at": refusal.at}
 
 
 @router.get("/screen")
@@ -114,6 +117,6 @@ def last_seq(house: House, run: UUID) -> int:
 
 
 def shown(house: House, run: Run) -> dict[str, Any]:
-    """The view of a run as plain JSON, with the number it stands at."""
-    view = sink_view(run.state, house.clock.now())
-    return {"run": str(run.key), "seq": run.last_seq, "zone": run.state.zone, **plain(view)}
+    """The screen of a run as plain JSON, with the number it stands at."""
+    told: dict[str, Any] = plain(screen_of(house, run))
+    return told

@@ -12,6 +12,7 @@ from tankside.core.run.cue_script import Cue
 from tankside.core.run.state import RunState
 from tankside.web.screen.guards import guard_of
 from tankside.web.screen.values import Act, Button
+from tankside.wording.cues import cue_words
 from tankside.wording.sink_acts import act_words
 
 MORE = Button("More", "m", sheet="more")
@@ -56,7 +57,7 @@ def _following(order: list[Cue], at: int) -> Cue | None:
 
 
 def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
-    words = act_words(cue, then)
+    words, said = act_words(cue, then), cue_words(cue)
     routine = cue.kind in ("invert", "rotate") and cue.n != cue.of
     measuring = cue.kind == "measure"
     plain = words.title[0].lower() + words.title[1:]
@@ -69,10 +70,11 @@ def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
         words=words.on_mark if cue.command else plain,
         title=words.title,
         mark_words=words.on_mark,
-        spoken=words.spoken,
+        spoken=said.spoken,
+        lang=said.language,
         pictogram=words.pictogram,
         named=not routine,
-        patient=cue.most_s is None,
+        patient=_patient(cue),
         code=_code(cue, then),
         sets=cue.gives or "",
         until=f"{cue.bath}:poured" if measuring else "",
@@ -81,11 +83,16 @@ def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
         command=asked(cue.command) if cue.command else None,
         asks=isinstance(cue.command, Request),
         opens_s=cue.after_s if measuring else None,
-        closes_s=max(cue.after_s, cue.most_s or 0.0) if measuring else None,
+        closes_s=max(cue.after_s + cue.lasts_s, cue.most_s or 0.0) if measuring else None,
         held_before_s=cue.least_s if cue.kind == "drain" else None,
         guard=guard_of(state, cue),
         others=_others(cue),
     )
+
+
+def _patient(cue: Cue) -> bool:
+    """New water, hanging and the pour after a wash do no harm by waiting; an empty tank may not wait."""
+    return cue.most_s is None and (cue.kind != "pour" or cue.least_s > 0)
 
 
 def _code(cue: Cue, then: Cue | None) -> str:

@@ -14,7 +14,8 @@ from tankside.web.drawing.kinds import sign_of_bath
 from tankside.web.screen.acts import beside_bath
 from tankside.web.screen.residual import residual_of
 from tankside.web.screen.values import BathFace
-from tankside.wording.sink_acts import BATHS, liquid_words
+from tankside.wording.cues import BATHS
+from tankside.wording.sink_acts import liquid_words
 from tankside.wording.sink_baths import at_least, left_of
 
 

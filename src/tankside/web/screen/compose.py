@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tankside.core.quantities.preferences import Preferences
 from tankside.core.run.cue_script import cue_script
 from tankside.core.run.instants import Instant
 from tankside.core.run.sink_view import SinkView, TankfulView, sink_view
@@ -12,6 +13,7 @@ from tankside.web.screen.baths import baths
 from tankside.web.screen.notes import earlier_notes
 from tankside.web.screen.notices import notices
 from tankside.web.screen.values import BenchBottle, Screen, TankfulFace
+from tankside.wording.refusals import PLAIN
 from tankside.wording.sink_phrases import PHRASES
 
 NUMBERS = ("no", "one", "two", "three", "four", "five", "six")
@@ -26,7 +28,7 @@ SOLUTIONS = {
 
 
 def screen(
-    run: Run, now: Instant, *, pace: float = 1.0, watching: int = 0, fahrenheit: bool = False
+    run: Run, now: Instant, *, preferences: Preferences = PLAIN, pace: float = 1.0, watching: int = 0
 ) -> Screen:
     """Everything that a browser needs to show this run and to lead it alone."""
     state = run.state
@@ -41,11 +43,11 @@ def screen(
         acts=acts(state, script.cues),
         anchors=dict(script.anchors.known_us),
         bench=_bench(state),
-        notices=notices(state, view),
+        notices=notices(state, view, preferences),
         notes=earlier_notes(run),
         pace=pace,
         watching=watching,
-        fahrenheit=fahrenheit,
+        fahrenheit=preferences.temperature == "F",
         closed=view.closed,
         phrases=PHRASES,
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from tankside.core.run.cue_script import Cue
 from tankside.core.run.state import RunState
 from tankside.web.screen.values import Guard
-from tankside.wording.sink_acts import BATHS
+from tankside.wording.cues import BATHS
 
 EMPTY_S = 30.0
 """How long an empty tank may wait before the next bath (ours)."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from tankside.core.run.events import BathDrained, BathPoured, ReadingTaken, WaterChanged
 from tankside.core.run.state import Run
 from tankside.web.screen.values import EarlierNote
-from tankside.wording.sink_acts import BATHS
+from tankside.wording.cues import BATHS
 
 KEPT = 8
 

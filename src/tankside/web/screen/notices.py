@@ -2,32 +2,59 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import Any
+
+from tankside.core.quantities.preferences import Preferences
+from tankside.core.refusals import Refusal
 from tankside.core.run.consequences import Consequence
 from tankside.core.run.doubts import Doubt
 from tankside.core.run.sink_view import SinkView
 from tankside.core.run.state import RunState
 from tankside.web.screen.acts import asked
 from tankside.web.screen.values import Button, Notice
-from tankside.wording.sink_acts import BATHS
-from tankside.wording.sink_notices import WAYS, what_happened, what_is_doubtful
+from tankside.wording.consequences import WAYS, say_consequence, say_doubt
 
 FRESH_US = 60_000_000
 """How long what cannot be helped any more stays on the page."""
 
 
-def notices(state: RunState, view: SinkView) -> tuple[Notice, ...]:
+def notices(state: RunState, view: SinkView, preferences: Preferences) -> tuple[Notice, ...]:
     """The urgent first; what cannot be helped only while it is fresh."""
-    names = {bath.id: BATHS[bath.kind] for one in state.tankfuls for bath in (*one.plan.baths, *one.former)}
     told = [one for one in view.consequences if one.urgent or view.now_us - one.at_us < FRESH_US]
-    return (*(_happened(one, names) for one in told), *(_doubtful(one, names) for one in view.doubts))
+    return (
+        *(_happened(one, state, preferences) for one in told),
+        *(_doubtful(one, state) for one in view.doubts),
+        *_closing(view),
+    )
 
 
-def _happened(one: Consequence, names: dict[str, str]) -> Notice:
-    heading, sentence = what_happened(one, names)
-    ways = () if one.best is None else (Button(WAYS[one.best_words], "", command=asked(one.best)),)
-    return Notice("refusal" if one.urgent else "warning", heading, sentence.strip(), ways)
+def _closing(view: SinkView) -> tuple[Notice, ...]:
+    """The way out once nothing is left to do."""
+    if view.closed:
+        return (Notice("fact", "", "The session is closed."),)
+    if view.close is None:
+        return ()
+    end = Button("End the session", "", command=asked(view.close))
+    return (Notice("fact", "", "Bottles back in their places, waste in its can.", (end,)),)
 
 
-def _doubtful(one: Doubt, names: dict[str, str]) -> Notice:
+def _happened(one: Consequence, state: RunState, preferences: Preferences) -> Notice:
+    said = say_consequence(one, state, preferences)
+    ways = () if one.best is None else (Button(said.best, "", command=asked(one.best)),)
+    heading = f"{one.tankful}: {said.head[:1].lower()}{said.head[1:]}"
+    return Notice("refusal" if one.urgent else "warning", heading, said.more, ways)
+
+
+def _doubtful(one: Doubt, state: RunState) -> Notice:
+    said = say_doubt(one, state)
     ways = tuple(Button(WAYS[way.words], "", command=asked(way.asked)) for way in one.ways)
-    return Notice("warning", "Doubtful", what_is_doubtful(one, names), ways)
+    return Notice("warning", "Doubtful", f"{said.head} {said.more}".strip(), ways)
+
+
+def refused(refusal: Refusal, sentence: str, command: Mapping[str, Any]) -> Notice:
+    """A refused command as a plate; a bottle taken knowingly is the same command, said once more."""
+    ways: tuple[Button, ...] = ()
+    if "take-it-knowingly" in refusal.ways_on:
+        ways = (Button("Take it all the same", "", command={**command, "knowingly": True}),)
+    return Notice("refusal", "", sentence, ways)

@@ -16,7 +16,7 @@ SENTENCES = {
     "already-mixed": "Tankful {letter} is timed by what its developer reads: {reads_c}.",
     "no-rolls-chosen": "No roll is chosen.",
     "no-such-plan": "That plan is not kept here.",
-    "no-such-tankful": "This plan has no tankful {letter}.",
+    "no-such-tankful": "There is no tankful {letter} in it.",
     "no-time-at-index": "No time is known at index {index}; it is known at {known}.",
     "no-why": "This plan holds no working for {about}.",
     "precious-roll-held": (

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from hypothesis import given
 from hypothesis import strategies as st
-from planned import ANSWERS, evening, planned, with_rolls, with_tanks
+from planned import ANSWERS, evening, planned, tankful, with_rolls, with_tanks
 
-from tankside.core.planning.liquids import mark_for, to_the_marks
+from tankside.core.methods.default_method import HANDS
+from tankside.core.planning.liquids import mark_for, most_at_once_ml, to_the_marks
 from tankside.core.solutions.notation import Dilution
 
 
@@ -41,3 +44,12 @@ def test_every_roll_is_in_exactly_one_tankful() -> None:
 
     assert sorted(str(one.roll.key) for one in wish.rolls) == placed
     assert [one.starts_s for one in plan.tankfuls] == sorted(one.starts_s for one in plan.tankfuls)
+
+
+def test_a_bath_shared_by_two_tanks_at_once_is_made_for_both() -> None:
+    """Two half-litre tanks that are in the fixer together need a litre; one after the other, half."""
+    both = tuple(replace(tankful(letter, 570.0), starts_s=at_s) for letter, at_s in (("A", 0.0), ("B", 75.0)))
+    apart = (both[0], replace(both[1], starts_s=3000.0))
+
+    assert 1000.0 == most_at_once_ml(both, "fix", HANDS)
+    assert 500.0 == most_at_once_ml(apart, "fix", HANDS)

@@ -43,7 +43,7 @@ export class Noting extends Telling {
 
   retime(about, by_s) {
     const note = this.screen.notes.find((one) => one.about === about);
-    return this.ask({ kind: "retime-note", about, ago_s: (this.clock.us() - note.at_us) / 1e6 + by_s });
+    return this.ask({ kind: "retime-note", about, happened_age_s: (this.clock.us() - note.at_us) / 1e6 + by_s });
   }
 
   answered(note, answer) {
@@ -51,7 +51,18 @@ export class Noting extends Telling {
       if (note.sets) this.script.noted.delete(note.sets);
       this.said = { notice: answer.refusal, note };
     } else if (answer.said) this.told = { words: answer.said, ms: tick.now() };
-    if (answer.screen) this.take(answer.screen);
-    else this.onChange();
+  }
+
+  // Another tankful by hand, until the next cue calls.
+  show(letter) {
+    const next = this.script.ahead(this.view.us).find(({ due }) => due > this.view.us);
+    this.shown = { letter, until: next?.due ?? Infinity };
+    this.onChange();
+  }
+
+  openAct(id) {
+    if (!id) return;
+    this.opened = id;
+    this.onChange();
   }
 }

@@ -18,7 +18,7 @@ export class Page extends Noting {
       address: to(`/sink/${run}/notes`),
       pace: () => this.screen.pace,
       onAnswer: (note, answer) => this.answered(note, answer),
-      onTouch: (inTouch) => this.touch(inTouch),
+      onTouch: (inTouch, screen, trouble) => this.heard(inTouch, screen, trouble),
     });
     this.asked_ms = tick.now();
     this.take(screen);
@@ -34,6 +34,14 @@ export class Page extends Noting {
     this.onChange();
   }
 
+  // After an attempt to send: what the server shows now, and why it kept no more.
+  heard(inTouch, screen, trouble) {
+    this.touch(inTouch);
+    this.trouble = trouble;
+    if (screen) this.take(screen);
+    else this.onChange();
+  }
+
   touch(inTouch) {
     if (inTouch && !this.inTouch) this.queue.send();
     this.inTouch = inTouch;
@@ -41,6 +49,7 @@ export class Page extends Noting {
 
   look(viewport) {
     const us = this.clock.us();
+    this.queue.again(ASK_MS);
     if (!this.inTouch && tick.now() - this.asked_ms >= ASK_MS) this.askAgain();
     if (this.shown && this.shown.until <= us) this.shown = undefined;
     this.view = viewOf(this.script, us, { inTouch: this.inTouch, shown: this.shown?.letter, opened: this.opened, viewport });
@@ -62,18 +71,5 @@ export class Page extends Noting {
     } catch {
       this.touch(false);
     }
-  }
-
-  // Another tankful by hand, until the next cue calls.
-  show(letter) {
-    const next = this.script.ahead(this.view.us).find(({ due }) => due > this.view.us);
-    this.shown = { letter, until: next?.due ?? Infinity };
-    this.onChange();
-  }
-
-  openAct(id) {
-    if (!id) return;
-    this.opened = id;
-    this.onChange();
   }
 }

@@ -2,7 +2,6 @@
 import { device, nextNumber } from "./device.js";
 import { tick } from "./tick.js";
 
-const within_s = (reloaded) => (reloaded ? 5 : 1);
 
 export class Queue {
   // `onAnswer(note, answer)` is called for each; `onTouch(inTouch)` after each attempt.
@@ -22,9 +21,7 @@ export class Queue {
     return this.send();
   }
 
-  write() {
-    localStorage.setItem(this.key, JSON.stringify(this.kept));
-  }
+  write = () => localStorage.setItem(this.key, JSON.stringify(this.kept));
 
   // Age on the steady clock; after a reload only the wall clock remembers, less surely. In milliseconds of the run.
   age_ms(note) {
@@ -35,11 +32,12 @@ export class Queue {
   async send() {
     if (this.sending || !this.kept.length) return;
     this.sending = true;
+    this.sent_ms = tick.now();
     const sent = [...this.kept];
     try {
-      const answers = await this.post(sent);
+      const { answers, screen, trouble } = await this.post(sent);
       for (const answer of answers) this.answered(sent.find((note) => note.id === answer.id), answer);
-      this.onTouch(true);
+      this.onTouch(true, screen, trouble);
     } catch {
       this.tried = true;
       this.onTouch(false);
@@ -48,12 +46,17 @@ export class Queue {
     if (this.kept.some((note) => !sent.includes(note))) await this.send();
   }
 
+  // What got no answer is tried again.
+  again(after_ms) {
+    if (this.kept.length && tick.now() - this.sent_ms >= after_ms) this.send();
+  }
+
   async post(sent) {
     const body = sent.map((note) => ({
       id: note.id,
       asked: note.asked,
       age_ms: this.age_ms(note),
-      within_s: within_s(note.reloaded) + (note.ago_s ? 3 : 0),
+      within_s: (note.reloaded ? 5 : 1) + (note.ago_s ? 3 : 0),
       how: note.reloaded || this.tried ? "queued" : note.how,
       saw_seq: note.saw_seq,
       device: this.device,
@@ -65,7 +68,7 @@ export class Queue {
     });
     if (!answer.ok) throw new Error(`answered ${answer.status}`);
     this.tried = false;
-    return (await answer.json()).answers;
+    return answer.json();
   }
 
   answered(note, answer) {

@@ -14,11 +14,13 @@ export class Telling {
 
   showNotices(onWay) {
     const { phrases } = this.screen, facts = [];
+    document.body.dataset.kept = String(this.queue.kept.length);
     const waiting = this.inTouch ? 0 : this.queue.kept.length;
     if (!this.inTouch) facts.push(phrases["requests-off"]);
     if (waiting) facts.push(fill(phrases["kept-here"], { n: waiting }));
     if (this.told && tick.now() - this.told.ms < TELL_MS) facts.push(this.told.words);
     const notices = facts.length ? [{ kind: "fact", sentence: facts.join(" ") }] : [];
+    if (this.trouble) notices.push({ ...this.trouble, heading: phrases["not-stored"] });
     if (this.said) notices.push(this.said.notice);
     const told = this.screen.notices.map((notice) => ({ ...notice, ways: notice.ways.filter((way) => !this.isMain(way)) }));
     showNotices(document.getElementById("notices"), [...told, ...notices], (way) => this.way(way, onWay));

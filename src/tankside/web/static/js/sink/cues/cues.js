@@ -47,7 +47,7 @@ export class Cues {
   call(act, key, fresh) {
     this.called.add(key);
     if (!fresh) return;
-    showText(`${act.tankful}: ${act.spoken}`);
+    showText(act.spoken);
     if (ways.light) showLight();
     if (ways.voice) speak(act.spoken, act.lang, () => soundAt(0));
     document.dispatchEvent(new CustomEvent("cue", { detail: { id: act.id, ms: tick.now() } }));
