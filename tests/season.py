@@ -42,7 +42,7 @@ class Season:
     def next_plan(self) -> Plan:
         """A plan for the same roll, a day later, as the desk now knows it."""
         roll = self.house.desk.rolls.all()[0]
-        now = at(DAY_S * (self.evenings + 1))
+        now = at(DAY_S * self.evenings)
         return make_plan(self.house.desk, self.house.dice, Chosen([roll.key]), now)
 
     def evening(

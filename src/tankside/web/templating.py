@@ -38,6 +38,8 @@ SHEETS = (
     "plan",
     "bench",
     "ready",
+    "journal",
+    "beside",
     "print",
 )
 

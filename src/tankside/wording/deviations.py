@@ -163,14 +163,16 @@ def say_contrast(contrast: OfContrast | None) -> str:
 
 
 def apart(by_s: float) -> str:
-    """How far apart two moments are: seconds under two minutes, else minutes.
+    """How far apart two moments are: seconds under two minutes, then minutes, then hours.
 
     >>> apart(-9.0), apart(130.0), apart(1300.0)
     ('9 s', '2:10', '22 min')
     """
     if abs(by_s) < 120:
         return f"{abs(by_s):.0f} s"
-    return time_text(abs(by_s)) if abs(by_s) < 600 else f"{abs(by_s) / 60:.0f} min"
+    if abs(by_s) < 600:
+        return time_text(abs(by_s))
+    return f"{abs(by_s) / 60:.0f} min" if abs(by_s) < 7200 else f"{abs(by_s) / 3600:.0f} h"
 
 
 def _late(by_s: float) -> str:

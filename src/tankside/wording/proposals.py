@@ -8,6 +8,7 @@ from typing import assert_never
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.quantities.display import index_text, temperature_text, time_text, to_step
 from tankside.core.quantities.preferences import Preferences
+from tankside.core.review.evidence import YOUR_ANSWER
 from tankside.core.review.proposals import Proposal
 from tankside.wording.refusals import PLAIN
 
@@ -106,7 +107,10 @@ def _temper(one: Proposal, preferences: Preferences) -> SaidProposal:
 def _seen(one: Proposal) -> tuple[str, ...]:
     """What the negatives said, and what the log says of it."""
     seen, explained = one.seen_percent, one.explained_percent
-    if abs(seen.value) < LEAST_PERCENT:
+    if seen.source == YOUR_ANSWER:
+        word = "right" if seen.value == 0 else "harsh" if seen.value > 0 else "flat"
+        said = f"You called the contrast {word}; that stands for {_band(seen)}."
+    elif abs(seen.value) < LEAST_PERCENT:
         said = "The negatives came out as meant in contrast."
     else:
         said = f"The negatives came out {_band(seen)} in contrast."
@@ -122,5 +126,10 @@ def _band(of: Estimate) -> str:
     '-8 % (-10 to -6)'
     """
     if of.high - of.low < LEAST_PERCENT:
-        return f"{of.value:+.0f} %"
-    return f"{of.value:+.0f} % ({of.low:+.0f} to {of.high:+.0f})"
+        return f"{_signed(of.value)} %"
+    return f"{_signed(of.value)} % ({_signed(of.low)} to {_signed(of.high)})"
+
+
+def _signed(percent: float) -> str:
+    """Whole percent with its sign; nothing has none."""
+    return f"{percent:+.0f}" if abs(percent) >= LEAST_PERCENT else "0"

@@ -59,11 +59,16 @@ class ListedRun:
 
 @dataclass(frozen=True, slots=True)
 class Heat:
-    """The developer's temperature: as planned, as it was (None before it is out), and what was read."""
+    """The developer's temperature: as planned, as it was (None before it is out), and what was read.
+
+    `water` are wash temperatures at seconds after the first pour; everything else counts from `from_s`, the
+    developer's own pour.
+    """
 
     planned: Trace
     happened: Trace | None
     readings: tuple[Reading, ...]
+    water: tuple[tuple[float, float], ...]
     band_k: float
     from_s: float
 
@@ -94,11 +99,18 @@ class ReadTankful:
         return self.said is None and self.counted is not None
 
 
-def list_runs(desk: Desk) -> tuple[ListedRun, ...]:
-    """Every run, the latest first."""
+def years_of_runs(desk: Desk) -> tuple[int, ...]:
+    """Every year in which a run was opened, the latest first."""
+    return tuple(sorted({one.opened.year for one in desk.run_log.headings()}, reverse=True))
+
+
+def list_runs(desk: Desk, year: int | None = None) -> tuple[ListedRun, ...]:
+    """Every run (of one year, where it is told), the latest first."""
     said = {(one.run, one.tankful) for one in desk.evidence.all()}
     found = []
     for heading in desk.run_log.headings():
+        if year is not None and heading.opened.year != year:
+            continue
         run = replay(desk.run_log.after(heading.run))
         tankfuls = tuple(_listed(run, letter, said) for letter in letters(run))
         found.append(ListedRun(run.key, heading.opened, run.state.zone, heading.closed, tankfuls))
@@ -185,6 +197,12 @@ def _heat(run: Run, letter: str) -> Heat | None:
         planned=planned_temperatures(plan.development, until_s),
         happened=temperatures(run.state, letter),
         readings=tuple(tank_readings(run.state, one, there)),
+        water=tuple(
+            ((fill.mark.at_us - one.passes[0].poured.at_us) / 1e6, fill.temp_c)
+            for was in one.passes
+            for fill in was.fills
+            if fill.temp_c is not None
+        ),
         band_k=max(spread_k, run.state.plan.thermometer.step_c / 2, 0.2),
         from_s=(there.poured.at_us - one.passes[0].poured.at_us) / 1e6,
     )

@@ -8,7 +8,7 @@ from itertools import groupby
 
 from tankside.core.methods.baths import BathKind
 from tankside.core.planning.acts import fillings, hung_s
-from tankside.core.planning.plan import Plan, PlannedTankful
+from tankside.core.planning.plan import Plan, PlannedBath, PlannedTankful
 from tankside.core.run.events import PlanAmended, RunOpened
 from tankside.core.run.standing import really
 from tankside.core.run.state import Pass, Run, RunState, TankfulState
@@ -18,6 +18,7 @@ from tankside.core.run.state import Pass, Run, RunState, TankfulState
 class Stay:
     """One bath in the tank, from the start of pour-in to the start of pour-out, in seconds.
 
+    `inversions` are those of each full interval with whether they were done (a miss is what was noted).
     `fills_s` are the starts of the fills of a wash. `ended` is false while it is in the tank; where nobody
     noted the draining (`drained` False) it ended when the next bath was poured.
     """
@@ -27,6 +28,7 @@ class Stay:
     start_s: float
     end_s: float
     fills_s: tuple[float, ...] = ()
+    inversions: tuple[tuple[float, bool], ...] = ()
     ended: bool = True
     drained: bool = True
 
@@ -129,9 +131,24 @@ def _stay(state: RunState, one: TankfulState, there: Pass, zero_us: int, last_us
         (there.poured.at_us - zero_us) / 1e6,
         ((last_us if ended_us is None else ended_us) - zero_us) / 1e6,
         tuple((at_us - zero_us) / 1e6 for at_us in sorted(fills)) if len(fills) > 1 else (),
+        inversions=_inversions(one, there, was, zero_us, last_us),
         ended=ended_us is not None,
         drained=there.drained is not None,
     )
+
+
+def _inversions(
+    one: TankfulState, there: Pass, was: PlannedBath, zero_us: int, last_us: int
+) -> tuple[tuple[float, bool], ...]:
+    """When inversions fell due while a bath was in the tank; they count as done unless a miss was noted."""
+    pattern = was.agitation
+    if pattern is None or pattern.movement != "inversion" or pattern.every_s <= 0:
+        return ()
+    missed = {cycle.cycle for cycle in one.cycles if cycle.bath == was.id and not cycle.done}
+    begins_s = (there.poured.at_us - zero_us) / 1e6
+    ends_s = ((there.ended_us or last_us) - zero_us) / 1e6
+    count = int(max(0.0, ends_s - begins_s - pattern.then_s) // pattern.every_s)
+    return tuple((begins_s + n * pattern.every_s, n not in missed) for n in range(1, count + 1))
 
 
 def _late_s(state: RunState, plan: Plan, wanted: PlannedTankful, zero_us: int) -> float | None:

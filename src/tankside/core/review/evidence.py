@@ -18,6 +18,8 @@ ANSWER_STANDS_FOR_PERCENT = 10.0
 FRAME_PAIR_PERCENT = 9.0
 """Doubt of contrast from one pair of densities on ordinary frames (5-95 %). Own model: docs/science."""
 
+YOUR_ANSWER = "your answer on contrast"
+
 STOP_LOG_H = log10(2.0)
 
 ANSWER_STANDS_FOR_STOPS = 0.5
@@ -40,7 +42,7 @@ class NextMorning:
         """
         value = {"flat": -1.0, "right": 0.0, "harsh": 1.0}[self.contrast] * ANSWER_STANDS_FOR_PERCENT
         half = ANSWER_STANDS_FOR_PERCENT
-        return Estimate(value, value - half, value + half, "%", "your answer on contrast")
+        return Estimate(value, value - half, value + half, "%", YOUR_ANSWER)
 
     @property
     def stops_over(self) -> float:
