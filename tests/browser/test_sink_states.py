@@ -119,3 +119,32 @@ def test_axe_finds_nothing_in_any_state(still: Callable[[str, str], Page], theme
         found[state] = shortcomings(page)
 
     assert {state: [] for state in STATES} == found
+
+
+SHEETS = ("dip", "more", "earlier", "bottle", "right", "skip")
+NEAR = """(id) => [...document.querySelectorAll(`#sheet-${id} :is(button, a, input)`)].map((one) => {
+  const { x, y, width, height } = one.getBoundingClientRect();
+  return { x, y, width, height, main: one.id === "dip-note" };
+})"""
+
+
+def _open_sheet(page: Page, name: str) -> None:
+    page.locator('[data-other="2"]').click()
+    if name != "more":
+        page.locator(f'#sheet-more [data-sheet="{name}"]').click()
+    expect(page.locator(f"#sheet-{name}")).to_be_visible()
+
+
+@pytest.mark.parametrize("name", SHEETS)
+def test_sheets_fit_and_satisfy_axe(still: Callable[[str, str], Page], name: str) -> None:
+    """On the smallest phone, in dim, no sheet scrolls sideways, targets are large and apart."""
+    page = still("small", "dim")
+    _show(page, "running")
+    _open_sheet(page, name)
+    sheet = page.locator(f"#sheet-{name}")
+
+    assert 0 >= sheet.evaluate("(sheet) => sheet.scrollWidth - sheet.clientWidth")
+    targets = page.evaluate(NEAR, name)
+    assert all(one["height"] >= 72 and one["width"] >= 72 for one in targets)
+    assert [] == [pair for pair in combinations(targets, 2) if _gap_px(*pair) < 15.9]
+    assert [] == shortcomings(page)

@@ -46,6 +46,7 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "clocks-parted": "This screen's clock jumped. The time was asked again.",
         "no-wake-lock": "This page cannot keep the screen on here. Set a long screen time-out.",
         "screen-stays-on": "This screen stays on while the page is open.",
+        "sound-check": "Sound check",
         "hands-next": "What the hands do next",
         "nothing-next": "Nothing more to do",
         "bench": "The bottles on the bench, from the left",

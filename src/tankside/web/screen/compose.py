@@ -13,6 +13,7 @@ from tankside.web.screen.baths import baths
 from tankside.web.screen.notes import earlier_notes
 from tankside.web.screen.notices import notices
 from tankside.web.screen.values import BenchBottle, Screen, TankfulFace
+from tankside.wording.cues import BATHS
 from tankside.wording.refusals import PLAIN
 from tankside.wording.sink_phrases import PHRASES
 
@@ -69,6 +70,8 @@ def _tankful(state: RunState, one: TankfulState, view: TankfulView, now_us: int)
         baths=baths(state, one, view, now_us),
         missed=tuple(f"{bead.bath}.{bead.kind}-{bead.n}" for bead in view.beads if not bead.done),
         tank_c=view.bath.temp_c if view.bath is not None else one.plan.development.start_c,
+        next_bath=view.next_bath,
+        next_words=BATHS[one.bath(view.next_bath).kind] if view.next_bath else "No bath is left.",
         ended=f"Tankful {one.letter} is done." if view.stage == "done" else "",
     )
 

@@ -144,6 +144,8 @@ class TankfulFace:
     baths: tuple[BathFace, ...]
     missed: tuple[str, ...] = ()
     tank_c: float | None = None
+    next_bath: str | None = None
+    next_words: str = ""
     ended: str = ""
 
 

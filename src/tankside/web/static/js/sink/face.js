@@ -19,6 +19,7 @@ export function showView(view, script, { inTouch, soon }) {
   drawStage(view, script);
   drawHands(view, script);
   say(get("timer"), timerWords(view));
+  for (const place of document.querySelectorAll(".sheet-left")) say(place, view.poured ? view.big : "");
 }
 
 const wideEnough = () => innerWidth >= 900;
@@ -40,7 +41,13 @@ function showActs(view, script) {
     say(get("main-hint"), fill(main.hint, { due: dueWords(view) }).replace(/^, /, ""));
     pictogramInto(get("main-pictogram"), main.pictogram);
   }
-  showOthers(main?.guard || !view.poured || main?.others.length ? (main?.others ?? []) : view.bath.others);
+  showOthers(othersOf(view));
+}
+
+// Beside a guard or an empty tank stand the act's own others, beside a bath its; More always.
+function othersOf({ main, poured, bath, tankful }) {
+  if (!main) return tankful.baths[0].others.slice(-1);
+  return main.others.length || !poured ? main.others : bath.others;
 }
 
 function showOthers(others) {

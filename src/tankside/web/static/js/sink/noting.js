@@ -36,9 +36,8 @@ export class Noting extends Telling {
   }
 
   skip(why) {
-    const bath = this.view.main?.command?.bath ?? this.view.bath?.id;
     if (!this.inTouch) return this.tell("requests-off");
-    return this.ask({ kind: "skip-bath", bath, why });
+    return this.ask({ kind: "skip-bath", bath: this.view.tankful.next_bath, why });
   }
 
   retime(about, by_s) {

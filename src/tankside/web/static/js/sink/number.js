@@ -4,14 +4,15 @@ import { el, fit, group, text } from "./svg.js";
 const clamp = (low, value, high) => Math.min(Math.max(low, value), high);
 
 // The size of the time, by the page and by how many digits it has; its whole block with one line above and below.
-export function numberHeight(width, viewport, words, grow) {
+export function numberHeight({ width, height }, viewport, words, grow) {
   const wide = words.length > 4;
   const phone = wide
     ? clamp(58, Math.min(0.256 * viewport.width, 0.12 * viewport.height), 100)
     : clamp(72, Math.min(0.32 * viewport.width, 0.15 * viewport.height), 126);
   const large = Math.min((wide ? 0.21 : 0.265) * width, 0.2825 * viewport.height, 226);
-  const size = grow > 1 ? large : phone;
   const above = grow > 1 ? 50 : 34, below = grow > 1 ? 56 : 38;
+  const room = (height - 160 - above - below) / 0.72;
+  const size = Math.max(44, Math.min(grow > 1 ? large : phone, room));
   return { size, above, below, digits: size * 0.72, block: above + size * 0.72 + below };
 }
 

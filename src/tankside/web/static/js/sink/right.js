@@ -10,5 +10,5 @@ export function fillNotes({ page }) {
     row.append(words, choice(phrases["right-earlier"], "", { later: note.about, by: 10 }), choice(phrases["right-later"], "", { later: note.about, by: -10 }), choice(phrases["right-not"], "", { withdraw: note.about }));
     return row;
   });
-  get("right-notes").replaceChildren(...rows);
+  document.getElementById("right-notes").replaceChildren(...rows);
 }

@@ -31,7 +31,7 @@ export class Sheets {
 
   open(name) {
     for (const open of document.querySelectorAll("dialog[open]")) open.close();
-    const fill = { dip: openDip, earlier: ({ page }) => (get("earlier-what").textContent = page.view.main?.button ?? ""), bottle: (sheets) => sheets.fillBottles(), right: fillNotes, more: fillTanks }[name];
+    const fill = { dip: openDip, earlier: ({ page }) => (get("earlier-what").textContent = page.view.main?.button ?? ""), bottle: (sheets) => sheets.fillBottles(), right: fillNotes, skip: ({ page }) => (get("skip-what").textContent = page.view.tankful.next_words), more: fillTanks }[name];
     fill?.(this);
     get(`sheet-${name}`).showModal();
   }

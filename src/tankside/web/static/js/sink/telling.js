@@ -1,4 +1,6 @@
 // What the page tells the person, in plates between the vessel and the acts.
+import { canStayAwake } from "./awake.js";
+import { soundAt, wakeSound } from "./cues/tone.js";
 import { showNotices } from "./notices.js";
 import { tick } from "./tick.js";
 import { fill } from "./words.js";
@@ -6,6 +8,11 @@ import { fill } from "./words.js";
 const TELL_MS = 6000;
 
 export class Telling {
+  // Before anything is noted there is time to try the sound and to ask whether the screen stays on.
+  beforeAll() {
+    return !this.checked && this.screen.acts.every((act) => !act.sets || this.script.anchor(act.sets) === undefined);
+  }
+
   tell(phrase) {
     this.told = { words: this.screen.phrases[phrase], ms: tick.now() };
     this.onChange();
@@ -19,11 +26,21 @@ export class Telling {
     if (!this.inTouch) facts.push(phrases["requests-off"]);
     if (waiting) facts.push(fill(phrases["kept-here"], { n: waiting }));
     if (this.told && tick.now() - this.told.ms < TELL_MS) facts.push(this.told.words);
+    if (this.beforeAll()) facts.push(phrases[canStayAwake() ? "screen-stays-on" : "no-wake-lock"]);
     const notices = facts.length ? [{ kind: "fact", sentence: facts.join(" ") }] : [];
+    if (this.beforeAll()) notices[0].ways = [{ words: phrases["sound-check"], check: true }];
     if (this.trouble) notices.push({ ...this.trouble, heading: phrases["not-stored"] });
     if (this.said) notices.push(this.said.notice);
     const told = this.screen.notices.map((notice) => ({ ...notice, ways: notice.ways.filter((way) => !this.isMain(way)) }));
     showNotices(document.getElementById("notices"), [...told, ...notices], (way) => this.way(way, onWay));
+  }
+
+  // The two tones, heard once, are enough for the evening.
+  check() {
+    wakeSound();
+    soundAt(0);
+    this.checked = true;
+    this.onChange();
   }
 
   // A way on that the main act already is needs no second button.
@@ -34,6 +51,7 @@ export class Telling {
 
   way(way, onWay) {
     this.said = undefined;
-    onWay(way);
+    if (way.check) this.check();
+    else onWay(way);
   }
 }

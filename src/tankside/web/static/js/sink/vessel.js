@@ -13,7 +13,7 @@ function layout(view, width, height) {
   const { bath, left, poured } = view;
   const grow = width >= 620 ? 1.7 : 1;
   const size = sizes(grow);
-  const number = numberHeight(width, view.viewport, view.big, grow);
+  const number = numberHeight({ width, height }, view.viewport, view.big, grow);
   const stop = height - FOOT;
   const top = Math.min(number.block + 8, stop - 90);
   const at = (s) => stop - ((stop - top) * s) / bath.aim_s;

@@ -10,7 +10,7 @@ export function drawWash(svg, view, width, height) {
   const { residual, sign } = view.bath;
   const grow = width >= 620 ? 1.7 : 1;
   const size = sizes(grow);
-  const number = numberHeight(width, view.viewport, view.big, grow);
+  const number = numberHeight({ width, height }, view.viewport, view.big, grow);
   const top = 30, bottom = height - 8;
   const at = ladder(residual, top, bottom);
   const level = view.poured ? at(along(residual.fills[residual.fill - 1].trace, view.had)) : at(residual.start);
