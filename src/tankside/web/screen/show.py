@@ -19,7 +19,7 @@ from tankside.workflows.house import House
 def screen_of(house: House, run: Run) -> Screen:
     """What every screen of this run shows now, in the household's units."""
     preferences = preferences_from(house.desk.preferences.all())
-    return screen(run, house.clock.now(), preferences=preferences)
+    return screen(run, house.clock.now(), preferences=preferences, pace=house.pace)
 
 
 def run_page(request: Request, shown: Screen) -> Response:
