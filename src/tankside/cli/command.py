@@ -15,6 +15,7 @@ NOUNS = {
     "start": "Open Tankside in the browser.",
     "roll": "Add, list, find and change rolls.",
     "plan": "Make a plan of rolls, or show the latest.",
+    "journal": "Every run, or one beside its plan.",
     "temper": "Hot and cold water for a jug at a wanted temperature.",
     "time": "How long to develop at what the developer reads.",
     "demo": "Where the invented demo lies; lay it out anew.",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -22,6 +23,8 @@ from tankside.wording.plan import (
     tank_sentence,
     time_sentence,
 )
+from tankside.wording.proposals import changed_words
+from tankside.workflows.what_changed import Learnt
 
 CLASH = (
     "Two acts fall together somewhere in this evening and no order was found that two hands can follow. "
@@ -47,6 +50,7 @@ class TimeTold:
     more: str
     temperatures: str
     why: str
+    changed: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,8 +80,8 @@ class Sheet:
     assumed: str
 
 
-def sheet(plan: Plan, preferences: Preferences, *, today: date) -> Sheet:
-    """A plan as its page shows it; `today` is the day at the plan's place."""
+def sheet(plan: Plan, preferences: Preferences, *, today: date, learnt: Sequence[Learnt] = ()) -> Sheet:
+    """A plan as its page shows it on the day `today` at its place; `learnt` is what it does otherwise."""
     timed = timetable(plan)
     return Sheet(
         heading(plan, today),
@@ -86,7 +90,7 @@ def sheet(plan: Plan, preferences: Preferences, *, today: date) -> Sheet:
         pictures(plan, timed, preferences),
         _signs(plan),
         tuple(TankfulRow(one.letter, one.tank.name, _film(one)) for one in plan.tankfuls),
-        tuple(_time(one, preferences, several=len(plan.tankfuls) > 1) for one in plan.tankfuls),
+        tuple(_time(one, preferences, learnt, several=len(plan.tankfuls) > 1) for one in plan.tankfuls),
         tuple(_liquid(one, preferences) for one in plan.liquids),
         _doubtful(plan, timed),
         tuple(held_sentence(one) for one in plan.held),
@@ -106,7 +110,9 @@ def _film(tankful: PlannedTankful) -> str:
     return f"{count} roll{'' if count == 1 else 's'}, {' and '.join(films)}"
 
 
-def _time(tankful: PlannedTankful, preferences: Preferences, *, several: bool) -> TimeTold:
+def _time(
+    tankful: PlannedTankful, preferences: Preferences, learnt: Sequence[Learnt], *, several: bool
+) -> TimeTold:
     """The answer first, then what settles it."""
     time, _, more = time_sentence(tankful).partition("; ")
     return TimeTold(
@@ -115,6 +121,9 @@ def _time(tankful: PlannedTankful, preferences: Preferences, *, several: bool) -
         f"{more[:1].upper()}{more[1:]}",
         tank_sentence(tankful, preferences),
         f"/plan/why/time?tankful={tankful.letter}",
+        tuple(
+            changed_words(one.because.proposal, preferences) for one in learnt if one.letter == tankful.letter
+        ),
     )
 
 

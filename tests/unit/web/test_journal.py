@@ -142,3 +142,18 @@ def test_two_densities_and_what_refuses_them(client: TestClient, which: Which) -
 def test_no_such_run_is_said(client: TestClient, path: str) -> None:
     """A refusal with a way on, never a fault."""
     assert 422 == client.get(path).status_code
+
+
+def test_the_next_plan_says_what_changed_and_why(client: TestClient, season: Season, which: Which) -> None:
+    """After taking half of it the plan is shorter, and says instead of what, and because of what."""
+    code = season.house.desk.rolls.all()[0].code
+    before = client.post("/plan/rolls", data={"roll": code}).text
+    text = client.post(f"/journal/{which.run}/morning", data={"shadows": "right", "contrast": "harsh"}).text
+    proposal = re.findall(r'name="proposal" value="([^"]+)"', text)[0]
+    client.post(f"/journal/{which.run}/proposal", data={"proposal": proposal, "do": "take"})
+    assert isinstance(season.house.clock, SetClock)
+    season.house.clock.seconds += 60
+    after = client.post("/plan/rolls", data={"roll": code}).text
+
+    assert "Changed:" not in before
+    assert re.search(r"Changed:</strong> \d:\d\d instead of 9:30\. You called the contrast harsh", after)

@@ -22,6 +22,7 @@ from tankside.workflows.house import House
 from tankside.workflows.keep_rolls import find_roll
 from tankside.workflows.make_plan import Chosen, make_plan
 from tankside.workflows.moments import moment_of
+from tankside.workflows.what_changed import what_changed
 
 router = APIRouter()
 
@@ -35,7 +36,8 @@ def show(request: Request, house: InHouse) -> Response:
     if plan is None:
         return page(request, "pages/plan.html", here="Plan", vessel=VESSEL)
     preferences = preferences_from(house.desk.preferences.all())
-    shown = sheet(plan, preferences, today=today_at(house, plan.place.zone))
+    today = today_at(house, plan.place.zone)
+    shown = sheet(plan, preferences, today=today, learnt=what_changed(house.desk, plan))
     return page(request, "plan/show.html", here="Plan", plan=shown)
 
 
