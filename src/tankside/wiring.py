@@ -74,12 +74,14 @@ def house_in(data_folder: Path | None) -> Iterator[House]:
 
 def app_over(house: House, *, demo: WhenAsked | None = None, phone: Phone | None = None) -> FastAPI:
     """The pages over a house, with the demo beside it, and open to the home network for a phone."""
+    from tankside.catalogue.bibliography import bibliography
     from tankside.web.app import make_app
     from tankside.wording.refusals import say
 
+    works = bibliography()
     if phone is None:
-        return make_app(house, say=say, demo=demo)
-    return make_app(house, say=say, demo=demo, hosts=phone.hosts, link=phone.link)
+        return make_app(house, say=say, demo=demo, bibliography=works)
+    return make_app(house, say=say, demo=demo, hosts=phone.hosts, link=phone.link, bibliography=works)
 
 
 def lay_out_demo(folder: DataFolder, clock: Clock, dice: Dice) -> None:
@@ -144,13 +146,14 @@ def demo_when_asked(
     pace: float = 1.0,
 ) -> WhenAsked:
     """The demo's pages, opened at the first request and closed with `houses`."""
+    from tankside.catalogue.bibliography import bibliography
     from tankside.web.app import make_app
     from tankside.web.when_asked import WhenAsked
     from tankside.wording.refusals import say
 
     return WhenAsked(
         lambda: houses.enter_context(open_demo(folder, clock, dice, pace=pace)),
-        lambda house: make_app(house, say=say, hosts=hosts, invented=True),
+        lambda house: make_app(house, say=say, hosts=hosts, invented=True, bibliography=bibliography()),
     )
 
 

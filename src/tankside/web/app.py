@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from fastapi import FastAPI
 from starlette.exceptions import HTTPException
@@ -10,6 +10,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from tankside.core.refusals import Refused, refuse
+from tankside.core.sources import Source
 from tankside.web.addresses import go_to
 from tankside.web.assets import FOLDER, Editions
 from tankside.web.door import Door
@@ -29,15 +30,17 @@ def make_app(
     invented: bool = False,
     demo: WhenAsked | None = None,
     link: PhoneLink | None = None,
+    bibliography: Mapping[str, Source] | None = None,
 ) -> FastAPI:
     """The app over `house`; `say` words a refusal, `hosts` are answered beside the loopback names.
 
     Every page of an `invented` house says that it is one; `demo` is such a house, served under /demo. With a
-    `link` the home network may ask too, once a phone is linked.
+    `link` the home network may ask too, once a phone is linked. `bibliography` are the works a page may name.
     """
     app = bare_app(say=say, hosts=hosts, link=link)
     app.state.house = house
     app.state.invented = invented
+    app.state.bibliography = bibliography or {}
     app.state.demo = demo
     for router in ROUTERS:
         app.include_router(router)

@@ -197,10 +197,10 @@ def _doors(item: ToMake) -> tuple[tuple[str, str], ...]:
     letter = item.liquid.key.removeprefix("develop-")
     if item.target_c is None:
         return ()
-    target = ("Why this temperature?", f"/plan/why/mix-to?tankful={letter}")
+    target = ("Why this temperature?", f"/plan/why/mix-to?tankful={letter}&back=ready")
     if item.tempered is None:
         return (target,)
-    return (target, ("Why so much hot water?", f"/plan/why/hot?tankful={letter}"))
+    return (target, ("Why so much hot water?", f"/plan/why/hot?tankful={letter}&back=ready"))
 
 
 def _said(caution: Caution) -> Said:

@@ -40,6 +40,7 @@ SHEETS = (
     "ready",
     "journal",
     "beside",
+    "why",
     "print",
 )
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from math import ceil, floor
 from typing import assert_never
 
 from tankside.core.doubt.estimate import Estimate
@@ -10,7 +11,9 @@ from tankside.core.planning.why import Figure, Length, LengthCode, PartOfDoubt, 
 from tankside.core.quantities.display import (
     plain_number,
     planned_time,
+    shown,
     temperature_text,
+    time_step_s,
     time_text,
     volume_text,
 )
@@ -50,17 +53,28 @@ NAMES = {
 }  # fmt: skip
 
 
-def title(why: Why, preferences: Preferences) -> str:
+STEPS = {"C": 0.1, "mL": 1.0}
+"""To what an answer is shown that is no time."""
+
+Say = Callable[[float], str]
+"""How a value is said where its unit alone does not tell: an end by the clock."""
+
+
+def title(why: Why, preferences: Preferences, *, say: Say | None = None) -> str:
     """The heading of the page."""
-    return f"Why {value_text(why.answer.value, why.answer.unit, preferences)}?"
+    said = say or _in_unit(why, preferences)
+    return f"Why {said(shown_answer(why)[0])}?"
 
 
-def answer_sentence(why: Why, preferences: Preferences) -> str:
+def answer_sentence(why: Why, preferences: Preferences, *, say: Say | None = None) -> str:
     """The answer in frequencies, with what it holds for."""
     answer = why.answer
     if answer.low == answer.high:
         return "It is a rule, not an estimate."
-    low, high = (value_text(one, answer.unit, preferences) for one in (answer.low, answer.high))
+    said = say or _in_unit(why, preferences)
+    low, high = (said(one) for one in shown_answer(why)[1:])
+    if low == high:
+        return "Its doubt is smaller than the finest mark one could read."
     match why.about:
         case "time":
             about = "the time that does what the printed time does at its own temperature"
@@ -75,6 +89,40 @@ def answer_sentence(why: Why, preferences: Preferences) -> str:
         case _:
             assert_never(why.about)
     return f"Nine times in ten {about} lies between {low} and {high}."
+
+
+def shown_answer(why: Why) -> tuple[float, float, float]:
+    """Value, low and high as they are shown: times to the step that their doubt allows, outwards.
+
+    The end of an evening is said by the clock, so it goes up to whole minutes.
+    """
+    answer = why.answer
+    if why.about == "end":
+        up = [60.0 * ceil(one / 60 - 1e-9) for one in (answer.value, answer.high)]
+        return up[0], 60.0 * floor(answer.low / 60 + 1e-9), up[1]
+    if answer.low == answer.high:
+        return answer.value, answer.low, answer.high
+    step = time_step_s(answer.high - answer.low) if answer.unit == "s" else STEPS.get(answer.unit, 1.0)
+    told = shown(answer, step)
+    return told.value if answer.unit != "s" else answer.value, told.low, told.high
+
+
+def doubt_text(why: Why, preferences: Preferences) -> str:
+    """The larger half of the interval: '0:15', '0.3 °C', of an end '1 min'; empty where there is none."""
+    value, low, high = shown_answer(why)
+    half = max(high - value, value - low)
+    if why.answer.low == why.answer.high:
+        return ""
+    if half <= 0:
+        return f"less than {difference_text(STEPS.get(why.answer.unit, 1.0), why.answer.unit, preferences)}"
+    if why.about == "end":
+        return f"{half / 60:.0f} min"
+    return difference_text(half, why.answer.unit, preferences)
+
+
+def _in_unit(why: Why, preferences: Preferences) -> Say:
+    """A value in the answer's unit."""
+    return lambda value: value_text(value, why.answer.unit, preferences)
 
 
 def length_words(length: Length, preferences: Preferences) -> tuple[str, str]:
@@ -120,7 +168,8 @@ def difference_text(value: float, unit: str, preferences: Preferences) -> str:
     """A difference with its unit: a time as minutes and seconds, a temperature in the person's degrees."""
     if unit == "C":
         from_c = 1.8 if preferences.temperature == "F" else 1.0
-        return f"{plain_number(value * from_c, 0.01)} °{preferences.temperature}"
+        told = value * from_c
+        return f"{plain_number(told, 0.1 if told >= 0.095 else 0.01)} °{preferences.temperature}"
     return value_text(value, unit, preferences)
 
 
@@ -148,8 +197,8 @@ def _temperature(length: Length, preferences: Preferences) -> tuple[str, str]:
     start, mean = (temperature_text(length.figure(one), preferences) for one in ("start_c", "mean_c"))
     if abs(extra_s) < 1:
         return "The tank is right", f"{start} once filled, {mean} on average: nothing to add."
-    head, more = ("The tank is cooler", "+") if extra_s > 0 else ("The tank is warmer", "-")
-    return head, f"{start} once filled, {mean} on average, so {more} {time_text(abs(extra_s))}."
+    head, more = ("The tank is cooler", "+") if extra_s > 0 else ("The tank is warmer", "\N{MINUS SIGN}")
+    return head, f"{start} once filled, {mean} on average, so {more}{time_text(abs(extra_s))}."
 
 
 def _own_time(length: Length, _: Preferences) -> tuple[str, str]:

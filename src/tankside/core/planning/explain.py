@@ -17,6 +17,7 @@ from tankside.core.thermal.drift import mean_temp
 RATE_PAGE = "docs/science/rate-and-equivalent-time"
 TEMPER_PAGE = "docs/science/tempering"
 ORDER_PAGE = "docs/science/two-tanks"
+RATE_LAW = "sheppard-mees-1907"
 
 
 def explain(plan: Plan, about: About, tankful: str | None = None) -> Why:
@@ -69,7 +70,7 @@ def why_time(tankful: PlannedTankful, wish: Wish) -> Why:
         _inputs(found, tankful),
         "time t with integral of q10^((T - ref)/10) dt from 0 to t = printed time; "
         "T = room + (start - room) exp(-t/tau); start = (V jug + W tank)/(V + W)",
-        (RATE_PAGE, "docs/science/tank-and-liquid"),
+        (RATE_PAGE, "docs/science/tank-and-liquid", RATE_LAW),
     )
 
 
@@ -105,7 +106,7 @@ def why_mix_to(tankful: PlannedTankful, wish: Wish) -> Why:
         _inputs(found, tankful),
         "start that makes the equivalent time of the drift the printed time; "
         "jug = start + W/V (start - tank)",
-        (TEMPER_PAGE, RATE_PAGE),
+        (TEMPER_PAGE, RATE_PAGE, RATE_LAW),
     )
 
 

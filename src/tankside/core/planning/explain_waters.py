@@ -66,7 +66,7 @@ def why_waters(plan: Plan, tankful: PlannedTankful, which: Literal["hot", "cold"
             Figure("jug_ml", taps.jug_worth_ml, "mL", "ours"),
         ),
         "enthalpy of stock, hot, cold and jug = enthalpy of the whole at the target",
-        ("docs/science/mixing",),
+        ("docs/science/mixing", "tanaka-2001"),
     )
 
 

@@ -15,6 +15,7 @@ from tankside.web.pages import (
     sink,
     sink_wire,
     start,
+    why,
 )
 
 ROUTERS = (
@@ -25,6 +26,7 @@ ROUTERS = (
     shelf.router,
     plan.router,
     ready.router,
+    why.router,
     sink.router,
     sink_wire.router,
     next_morning.router,

@@ -1,0 +1,136 @@
+"""What the page shows of why a number is what it is."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from math import ceil
+
+from tankside.core.planning.plan import Plan
+from tankside.core.planning.timetable import timetable
+from tankside.core.planning.why import Length, Why
+from tankside.core.quantities.preferences import Preferences
+from tankside.core.sources import Source
+from tankside.web.drawing.doubt import lengths
+from tankside.web.drawing.sources import Sources, SourceWish, sources
+from tankside.wording.plan import clock_text
+from tankside.wording.why import (
+    answer_sentence,
+    doubt_text,
+    figure_words,
+    length_words,
+    narrows_sentences,
+    part_words,
+    shown_answer,
+    title,
+    value_text,
+)
+
+HEADING_LETTERS, SENTENCE_LETTERS = 16, 20
+"""Letters to a line where the column of words is narrowest, on a phone 320 px wide."""
+
+LONGEST_PART_PX, LEAST_PART = 120.0, 0.2
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """A source in words; `lines` is the class of its height."""
+
+    heading: str
+    sentence: str
+    lines: int
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A part of the doubt as a length."""
+
+    px: float
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class WhySheet:
+    """The whole page; `counts` is what the scale counts, `doubt` stands after the answer."""
+
+    title: str
+    answer: str
+    doubt: str
+    sentence: str
+    picture: Sources
+    counts: str
+    told: tuple[Told, ...]
+    parts: tuple[Part, ...]
+    combined: str
+    narrows: tuple[str, ...]
+    inputs: tuple[str, ...]
+    formula: str
+    references: tuple[str, ...]
+
+
+def why_sheet(why: Why, plan: Plan, preferences: Preferences, *, known: Mapping[str, Source]) -> WhySheet:
+    """A why as its page shows it; `known` is the bibliography."""
+    say = _said(why, plan, preferences)
+    ordered = sorted(why.lengths, key=lambda one: one.estimate.value)
+    told = tuple(_told(one, preferences) for one in ordered)
+    half = doubt_text(why, preferences)
+    return WhySheet(
+        title(why, preferences, say=say),
+        say(shown_answer(why)[0]),
+        _apart(half),
+        answer_sentence(why, preferences, say=say),
+        sources(
+            [_wish(one, lines.lines) for one, lines in zip(ordered, told, strict=True)],
+            unit=why.answer.unit,
+            words=lambda value: say(value).split()[0],
+        ),
+        _counts(why, say),
+        told,
+        _parts(why, preferences),
+        half,
+        narrows_sentences(why),
+        tuple(figure_words(one, preferences) for one in why.inputs),
+        why.formula,
+        tuple(str(known[one]) if one in known else one for one in why.references),
+    )
+
+
+def _counts(why: Why, say: Callable[[float], str]) -> str:
+    """What the scale counts, said once at its head."""
+    if why.about == "end":
+        return "clock"
+    return "minutes" if why.answer.unit == "s" else say(why.answer.value).split()[-1]
+
+
+def _apart(half: str) -> str:
+    """The doubt as it stands after the answer."""
+    return f"± {half}" if half and not half.startswith("less") else ""
+
+
+def _said(why: Why, plan: Plan, preferences: Preferences) -> Callable[[float], str]:
+    """How a value of the scale is said: the end of an evening by the clock, all else in its unit."""
+    if why.about == "end":
+        table = timetable(plan)
+        return lambda value: clock_text(plan, table, value)
+    return lambda value: value_text(value, why.answer.unit, preferences)
+
+
+def _told(length: Length, preferences: Preferences) -> Told:
+    """A source with the height that its words need."""
+    heading, sentence = length_words(length, preferences)
+    lines = ceil(len(heading) / HEADING_LETTERS) + ceil(len(sentence) / SENTENCE_LETTERS)
+    return Told(heading, sentence, min(max(lines, 2), 8))
+
+
+def _wish(length: Length, lines: int) -> SourceWish:
+    """A source as it is to be drawn."""
+    return SourceWish(length.estimate.low, length.estimate.value, length.estimate.high, lines)
+
+
+def _parts(why: Why, preferences: Preferences) -> tuple[Part, ...]:
+    """The parts that count, largest first."""
+    widths = {part.code: part.half_width for part in why.parts}
+    largest = max(widths.values(), default=0.0)
+    worth = {part.code: part for part in why.parts if part.half_width > LEAST_PART * largest}
+    drawn = lengths({code: widths[code] for code in worth}, longest_px=LONGEST_PART_PX)
+    return tuple(Part(px, part_words(worth[code], why.answer.unit, preferences)) for code, _, px in drawn)
