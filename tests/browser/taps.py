@@ -14,11 +14,14 @@ class Taps:
     page: Page
     taps: int = 0
     entries: int = 0
+    touched: bool | None = None
 
     def tap(self, what: Locator) -> None:
         """One tap, by touch where the page has it."""
         self.taps += 1
-        if self.page.evaluate("navigator.maxTouchPoints > 0"):
+        if self.touched is None:
+            self.touched = bool(self.page.evaluate("navigator.maxTouchPoints > 0"))
+        if self.touched:
             what.tap()
         else:
             what.click()

@@ -40,6 +40,7 @@ def begin(taps: Taps) -> None:
             taps.enter(taps.page.locator(f"#{field}"), text)
         taps.tap(taps.page.locator("button.act-main"))
     expect(taps.page).to_have_url(re.compile("/plan$"))
+    taps.page.wait_for_load_state()
 
 
 def test_six_answers_no_more(taps: Taps) -> None:
