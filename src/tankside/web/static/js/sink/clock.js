@@ -13,6 +13,11 @@ export class Clock {
     this.seen_ms = tick.now();
   }
 
+  // News that came by itself was under way for an unknown while: it may move the time on, never back.
+  hear(server_us, pace) {
+    if (this.server_us === undefined || pace !== this.pace || server_us > this.us()) this.anchor(server_us, pace);
+  }
+
   us() {
     return this.server_us + (tick.now() - this.at_ms) * 1000 * this.pace;
   }

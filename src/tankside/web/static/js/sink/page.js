@@ -25,10 +25,11 @@ export class Page extends Noting {
   }
 
   // A new screen: the server's anchors hold, and over them what it has not heard of yet.
-  take(screen, delay_ms = 0) {
+  take(screen, delay_ms) {
     if (this.screen && screen.seq < this.screen.seq) return;
     this.screen = screen;
-    this.clock.anchor(screen.now_us, screen.pace, delay_ms);
+    if (delay_ms === undefined) this.clock.hear(screen.now_us, screen.pace);
+    else this.clock.anchor(screen.now_us, screen.pace, delay_ms);
     this.script = new Script(screen);
     for (const note of this.queue.kept) if (note.sets) this.script.note(note.sets, note.at_us);
     this.onChange();
