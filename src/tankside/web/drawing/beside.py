@@ -38,7 +38,7 @@ class Layout:
     bath_words: bool
 
 
-PHONE = Layout(74.0, 124.0, 30.0, (180.0, 274.0), None, 288.0, 0, 560.0, bath_words=False)
+PHONE = Layout(74.0, 124.0, 30.0, (170.0, 258.0), None, 288.0, 0, 560.0, bath_words=False)
 LAPTOP = Layout(164.0, 254.0, 42.0, (402.0, 632.0), 690.0, 1032.0, 42, 640.0, bath_words=True)
 
 
