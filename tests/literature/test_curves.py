@@ -225,7 +225,7 @@ def test_contrast_of_the_zones() -> None:
 @pytest.mark.checks(of=gradient_between)
 @pytest.mark.parametrize("row", rows_of("xray-gradients.csv"), ids=lambda row: row["film"])
 def test_chords_of_xray_film(row: dict[str, str]) -> None:
-    """A chord of the printed gradient spans its log exposure; relative exposure is 100 over speed as rounded."""
+    """A chord of the printed gradient spans its log exposure; relative exposure is 100 over speed."""
     lengths = {"X": (0.870, 0.351), "Y": (0.769, 0.317), "Z": (1.176, None)}
     for column, low, high, length in (
         ("avg_gradient_0.5_2.5", 0.5, 2.5, lengths[row["film"]][0]),

@@ -16,6 +16,10 @@ SENTENCES = {
         "No paper grade takes a density range of {density}; the grades here take {least} to {most}."
     ),
     "no-spread": "All these values are alike, so nothing tells what is odd.",
+    "push-out-of-range": "A push of {stops} stops is not worked out here; it is -2 (a pull) to 3.",
+    "push-out-of-reach": (
+        "A push of {stops} stops asks for more contrast than this film gives in this developer, {c_inf}."
+    ),
     "reading-beyond-calibration": "A reading of {reading} is beyond what was calibrated, {least} to {most}.",
     "reading-error-out-of-range": "A reading error of {sd} is none of a density; it is 0.001 to 0.2.",
     "speed-out-of-range": "A speed of {speed} is none of a film; it lies between 0.8 and 6400.",
@@ -33,6 +37,7 @@ SENTENCES = {
 WAYS_ON = {
     "check-the-readings": "Check the order of the readings.",
     "expose-more-steps": "Give the strip more exposure, or read more steps.",
+    "push-less": "Push less, and let the shadows go.",
     "read-later": "Add a strip developed for much longer.",
     "read-more": "Read more.",
     "read-unexposed-film": "Read a piece of unexposed, developed film too.",
