@@ -18,6 +18,7 @@ from tankside.web.errors import LastResort, Say, http_answer, refused_answer
 from tankside.web.guard import Guard
 from tankside.web.linking import PhoneLink
 from tankside.web.pages import ROUTERS
+from tankside.web.templating import page
 from tankside.web.when_asked import WhenAsked
 from tankside.workflows.house import House
 
@@ -61,8 +62,9 @@ def demo_alone(demo: WhenAsked, *, say: Say) -> FastAPI:
         return go_to(request, "/demo/")
 
     @app.api_route("/{rest:path}", methods=["GET", "POST"])
-    def not_paced(rest: str) -> Response:
-        raise refuse("own-film-not-paced", ways_on=("start-without-pace",), asked=f"/{rest}")
+    def not_paced(request: Request) -> Response:
+        no = refuse("own-film-not-paced", ways_on=("start-without-pace",)).refusal
+        return page(request, "pages/not_paced.html", status=422, sentence=say(no))
 
     return app
 

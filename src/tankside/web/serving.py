@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import signal
 import socket
 
 import uvicorn
@@ -44,7 +45,12 @@ def server_of(app: FastAPI) -> uvicorn.Server:
 
 
 def serve_app(app: FastAPI, *taken: socket.socket) -> None:
-    """Serve on every socket `taken` until Ctrl+C or a polite signal."""
+    """Serve on every socket `taken` until Ctrl+C or a polite signal.
+
+    The server raises the signal that ended it once more when it has ended; by then both only end the waiting,
+    so that databases are closed and locks let go.
+    """
+    signal.signal(signal.SIGTERM, signal.default_int_handler)
     try:
         server_of(app).run(sockets=list(taken))
     except KeyboardInterrupt:

@@ -3,35 +3,15 @@
 from __future__ import annotations
 
 import os
-import re
 import signal
-import subprocess
-import sys
 import urllib.request
-from collections.abc import Iterator
-from contextlib import contextmanager
 from pathlib import Path
 
 from click.testing import CliRunner
-from project import SOURCE, bare_surroundings
+from unit.cli.started import ADDRESS, started
 
 from tankside.cli.command import command
 from tankside.machine.port import take_port
-
-
-@contextmanager
-def started(folder: Path) -> Iterator[tuple[subprocess.Popen[str], str]]:
-    """A Tankside of its own process on a free port, and the line that it said."""
-    tankside = [sys.executable, "-m", "tankside", "start", "--port", "0", "--no-open"]
-    surroundings = bare_surroundings(PYTHONPATH=str(SOURCE), PYTHONUNBUFFERED="1")
-    with subprocess.Popen(
-        [*tankside, "--data-folder", str(folder)], env=surroundings, stdout=subprocess.PIPE, text=True
-    ) as process:
-        assert process.stdout is not None
-        try:
-            yield process, process.stdout.readline()
-        finally:
-            process.kill()
 
 
 def test_a_port_in_use_is_one_sentence_and_a_way_on(tmp_path: Path) -> None:
@@ -49,7 +29,7 @@ def test_a_port_in_use_is_one_sentence_and_a_way_on(tmp_path: Path) -> None:
 def test_it_serves_until_it_is_told_to_stop(tmp_path: Path) -> None:
     """It says where, answers there, and ends well on Ctrl+C."""
     with started(tmp_path / "data") as (process, line):
-        (address,) = re.findall(r"http://127\.0\.0\.1:\d+", line)
+        (address,) = ADDRESS.findall(line)
         with urllib.request.urlopen(address) as answer:
             assert answer.status == 200
         os.kill(process.pid, signal.SIGINT)
@@ -62,7 +42,7 @@ def test_a_second_start_over_the_same_folder_is_told_where_the_first_is(tmp_path
     """Two servers would be two writers."""
     with started(tmp_path) as (_, line):
         told = CliRunner().invoke(command, ["start", "--port", "0", "--data-folder", str(tmp_path)])
-        (address,) = re.findall(r"http://127\.0\.0\.1:\d+", line)
+        (address,) = ADDRESS.findall(line)
     assert told.exit_code == 2
     assert f"already open at {address} over {tmp_path}" in told.stderr
 

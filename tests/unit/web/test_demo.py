@@ -13,7 +13,7 @@ from tankside.wording.refusals import say
 from tankside.workflows.house import House
 
 ADDRESS = "http://localhost:8420"
-LINE = "films, bottles and evenings are invented"
+LINE = "Demo: all is invented"
 
 
 class Opening:
