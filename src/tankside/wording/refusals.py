@@ -12,9 +12,11 @@ from tankside.core.refusals import Refusal
 from tankside.wording.numbers import spoken
 from tankside.wording.sentences import (
     amounts,
+    chemicals,
     curve,
     film,
     journal,
+    keeping,
     liquids,
     machine,
     plan,
@@ -23,7 +25,9 @@ from tankside.wording.sentences import (
     temperature,
 )
 
-SPEAKERS = (amounts, curve, film, journal, liquids, machine, plan, sink, store, temperature)
+SPEAKERS = (
+    amounts, chemicals, curve, film, journal, keeping, liquids, machine, plan, sink, store, temperature,
+)  # fmt: skip
 SENTENCES = {code: text for speaker in SPEAKERS for code, text in speaker.SENTENCES.items()}
 WAYS_ON = {code: text for speaker in SPEAKERS for code, text in speaker.WAYS_ON.items()}
 
