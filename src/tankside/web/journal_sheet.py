@@ -14,6 +14,7 @@ from tankside.core.review.differed import Begun, Warmth
 from tankside.core.review.evidence import NextMorning, NotAsked, Strips, TwoDensities
 from tankside.web.drawing.beside import LAPTOP, PHONE, Picture, Said, picture
 from tankside.web.drawing.heat import Reading, Warm
+from tankside.web.drawing.kinds import SIGNS, Sign, sign_of_bath
 from tankside.wording.cues import BATHS
 from tankside.wording.deviations import say_deviation
 from tankside.wording.journal import read_words, verdict
@@ -76,6 +77,7 @@ class Sheet:
     answered: str
     may_be_asked: bool
     photographs: tuple[str, ...]
+    signs: tuple[Sign, ...]
 
 
 def sheet(read: ReadTankful, preferences: Preferences) -> Sheet:
@@ -98,7 +100,7 @@ def sheet(read: ReadTankful, preferences: Preferences) -> Sheet:
         title=f"Tankful {read.letter}, {day_words(opened)}",
         tank=read.planned.tank.name,
         rolls=tuple(roll.code for roll in read.planned.rolls),
-        verdict=verdict(read.counted, preferences),
+        verdict=verdict(read.counted, preferences) if shown else "",
         read=read_words(read.counted),
         wash=wash_verdict(read.wash) if read.wash else "",
         differed=differed,
@@ -110,7 +112,13 @@ def sheet(read: ReadTankful, preferences: Preferences) -> Sheet:
         answered=_answered(read),
         may_be_asked=read.may_be_asked,
         photographs=tuple(one.sha256 for one in read.photographs),
+        signs=tuple(one for one in SIGNS if one in _signs(shown)) if shown else (),
     )
+
+
+def _signs(shown: Beside) -> set[Sign]:
+    """The kinds of bath in the picture."""
+    return {sign_of_bath(stay.kind) for stay in (*shown.planned, *shown.happened)}
 
 
 def day_words(day: datetime) -> str:

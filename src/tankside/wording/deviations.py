@@ -110,8 +110,8 @@ def say_deviation(  # noqa: PLR0911, PLR0912, C901 - one arm a kind
             when = "later" if by_s > 0 else "earlier"
             return SaidDeviation(f"Begun {apart(by_s)} {when} than planned.", "Nothing in the film.")
         case EndMoved(from_s=from_s, to_s=to_s):
-            to = time_text(to_step(to_s, 5.0))
-            return SaidDeviation(f"The end moved from {time_text(from_s)} to {to}.", "The tank was read.")
+            was, now = (time_text(to_step(one_s, 5.0)) for one_s in (from_s, to_s))
+            return SaidDeviation(f"The end moved from {was} to {now}.", "The tank was read.")
         case Drained(by_s=by_s, contrast=contrast):
             return SaidDeviation(f"Drained {apart(by_s)} {_late(by_s)}.", say_contrast(contrast))
         case Timed():
@@ -193,7 +193,9 @@ def _timed(what: Timed, bath: str) -> SaidDeviation:
             head = f"{bath} {apart(what.by_s)} longer."
             return SaidDeviation(head, "Harmless: this bath is at least, not exact.")
         case "shorter":
-            return SaidDeviation(f"{bath} {apart(what.by_s)} shorter.", "Still more than its least time.")
+            return SaidDeviation(
+                f"{bath} {apart(what.by_s)} shorter.", "No less than its least time, give or take a tap."
+            )
         case "too short":
             return SaidDeviation(f"{bath} under its least time of {limit}.", TOO_SHORT.get(what.bath, ""))
         case "too long":

@@ -32,7 +32,8 @@ def read_words(counted: Counted | None) -> str:
         return ""
     if counted.readings == 0:
         return "Nobody read the tank: the temperature is the plan's."
-    return f"The tank was read {'once' if counted.readings == 1 else f'{counted.readings} times'}."
+    times = {1: "once", 2: "twice"}.get(counted.readings, f"{counted.readings} times")
+    return f"The tank was read {times}."
 
 
 def _inside(counted: Counted) -> str:

@@ -73,7 +73,7 @@ def drawn_heat(
     low, high = _range(warm)
     fine = right - left > 150
     scale = graduation(
-        low=low, high=high, unit=0.2 if fine else 1, middle=5, long=10 if fine else 2,
+        low=low, high=high, unit=0.2 if fine else 1, middle=5 if fine else 2, long=10 if fine else 4,
         length_px=right - left, words=lambda value: f"{value:g}",
     )  # fmt: skip
 

@@ -15,7 +15,6 @@ from tankside.core.refusals import refuse
 from tankside.web.addresses import go_to
 from tankside.web.desk import AtDesk, InHouse
 from tankside.web.drawing.graduation import graduation
-from tankside.web.drawing.kinds import SIGNS
 from tankside.web.drawing.months import months
 from tankside.web.drawing.vessel import empty_vessel
 from tankside.web.journal_sheet import day_words, moment, sheet
@@ -34,6 +33,7 @@ from tankside.workflows.read_journal import (
 
 router = APIRouter()
 
+NOTHING_POURED = "Nothing was poured in it."
 VESSEL = empty_vessel(graduation(low=0, high=70, unit=1, length_px=392))
 
 
@@ -75,7 +75,12 @@ def one_run(request: Request, desk: AtDesk, run: str) -> Response:
     preferences = preferences_from(desk.preferences.all())
     read = [read_tankful(desk, Which(found.key, letter)) for letter in letters(found)]
     told = [
-        (one.letter, one.planned.tank.name, verdict(one.counted, preferences), one.may_be_asked)
+        (
+            one.letter,
+            one.planned.tank.name,
+            verdict(one.counted, preferences) if one.beside else NOTHING_POURED,
+            one.may_be_asked,
+        )
         for one in read
     ]
     opened = moment_of_run(found.state.opened.at_us, found.state.zone)
@@ -87,7 +92,7 @@ def one_tankful(request: Request, desk: AtDesk, run: str, letter: str) -> Respon
     """One tankful: the verdict, what differed, planned beside happened, and what is proposed."""
     preferences = preferences_from(desk.preferences.all())
     shown = sheet(read_tankful(desk, Which(key_of(run), letter)), preferences)
-    return page(request, "journal/tankful.html", here="Journal", shown=shown, signs=SIGNS)
+    return page(request, "journal/tankful.html", here="Journal", shown=shown)
 
 
 def key_of(run: str) -> UUID:
