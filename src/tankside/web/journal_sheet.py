@@ -17,7 +17,7 @@ from tankside.web.drawing.heat import Reading, Warm
 from tankside.web.drawing.kinds import SIGNS, Sign, sign_of_bath
 from tankside.wording.cues import BATHS
 from tankside.wording.deviations import say_deviation
-from tankside.wording.journal import read_words, verdict
+from tankside.wording.journal import read_words, verdict, why_counted
 from tankside.wording.permanence import wash_verdict
 from tankside.wording.proposals import SaidProposal, say_proposal
 from tankside.workflows.moments import EPOCH
@@ -68,6 +68,7 @@ class Sheet:
     verdict: str
     read: str
     wash: str
+    why: tuple[tuple[str, str], ...]
     differed: tuple[Differed, ...]
     laptop: Picture | None
     phone: Picture | None
@@ -103,6 +104,7 @@ def sheet(read: ReadTankful, preferences: Preferences) -> Sheet:
         verdict=verdict(read.counted, preferences) if shown else "",
         read=read_words(read.counted),
         wash=wash_verdict(read.wash) if read.wash else "",
+        why=why_counted(read.counted, read.planned.development, preferences),
         differed=differed,
         laptop=pictures[0],
         phone=pictures[1],

@@ -33,6 +33,7 @@ from tankside.core.run.standing import OutOfOrder
 from tankside.core.run.state import RunState
 from tankside.wording.consequences import say_doubt
 from tankside.wording.cues import BATHS
+from tankside.wording.percent import percent_band
 from tankside.wording.permanence import washed_words
 from tankside.wording.refusals import PLAIN
 
@@ -156,10 +157,9 @@ def say_contrast(contrast: OfContrast | None) -> str:
     """What something did to the contrast: the size, and from 3 % on the number with its interval."""
     if contrast is None:
         return "What that does to this film is not known."
-    found = contrast.percent
     if contrast.size == "too small to see":
         return SIZES[contrast.size]
-    return f"{SIZES[contrast.size]} Contrast {found.value:+.0f} % ({found.low:+.0f} to {found.high:+.0f})."
+    return f"{SIZES[contrast.size]} Contrast {percent_band(contrast.percent)}."
 
 
 def apart(by_s: float) -> str:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from tankside.core.planning.plan import Development
 from tankside.core.quantities.display import temperature_text, time_text, to_step
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.review.differed import OfContrast
 from tankside.core.review.predicted import Counted
 from tankside.wording.deviations import say_contrast
+from tankside.wording.percent import percent_band
 from tankside.wording.refusals import PLAIN
 
 
@@ -24,6 +26,23 @@ def verdict(counted: Counted | None, preferences: Preferences = PLAIN) -> str:
         inside = _inside(counted)
         return f"{said}{inside}. Nothing to correct."
     return f"{said}. {say_contrast(OfContrast(counted.percent, counted.size))}"
+
+
+def why_counted(
+    counted: Counted | None, planned: Development, preferences: Preferences = PLAIN
+) -> tuple[tuple[str, str], ...]:
+    """What the verdict was worked out from: names and figures, with their doubt."""
+    if counted is None:
+        return ()
+    q10, miss = planned.q10, counted.percent
+    return (
+        ("On the clock", time_text(counted.had_s)),
+        ("Mean temperature", temperature_text(counted.mean_c, preferences)),
+        ("Factor per 10 K", f"{q10.value:.1f} ({q10.low:.1f} to {q10.high:.1f}), {q10.source}"),
+        ("Counts as", f"{time_text(counted.counted_s)} at {temperature_text(counted.ref_c, preferences)}"),
+        ("Meant", time_text(counted.due_s)),
+        ("Contrast against the aim", percent_band(miss)),
+    )
 
 
 def read_words(counted: Counted | None) -> str:

@@ -5,16 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import assert_never
 
-from tankside.core.doubt.estimate import Estimate
 from tankside.core.quantities.display import index_text, temperature_text, time_text, to_step
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.review.evidence import YOUR_ANSWER
 from tankside.core.review.proposals import Proposal
+from tankside.wording.percent import LEAST_PERCENT, percent_band
 from tankside.wording.refusals import PLAIN
 
 LEAVE = "Leave it as it is"
 THIRDS = {1: "a third of a stop", 2: "two thirds of a stop", 3: "a stop"}
-LEAST_PERCENT = 0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +67,9 @@ def _time(one: Proposal) -> SaidProposal:
     reasons = [*_seen(one)]
     if full is not None:
         whole = time_text(to_step(one.old * (1 + full.value / 100), 5.0))
-        reasons.append(f"All of it would be {_band(full)} of the time, {whole}; one roll is weak evidence.")
+        reasons.append(
+            f"All of it would be {percent_band(full)} of the time, {whole}; one roll is weak evidence."
+        )
     reasons.append(f"{time_text(one.old)} is kept beside it.")
     half = full is not None and abs(100 * (one.new / one.old - 1)) < abs(full.value) - LEAST_PERCENT
     heading = f"{new} instead of {time_text(one.old)}"
@@ -109,27 +110,11 @@ def _seen(one: Proposal) -> tuple[str, ...]:
     seen, explained = one.seen_percent, one.explained_percent
     if seen.source == YOUR_ANSWER:
         word = "right" if seen.value == 0 else "harsh" if seen.value > 0 else "flat"
-        said = f"You called the contrast {word}; that stands for {_band(seen)}."
+        said = f"You called the contrast {word}; that stands for {percent_band(seen)}."
     elif abs(seen.value) < LEAST_PERCENT:
         said = "The negatives came out as meant in contrast."
     else:
-        said = f"The negatives came out {_band(seen)} in contrast."
+        said = f"The negatives came out {percent_band(seen)} in contrast."
     if abs(explained.value) < LEAST_PERCENT:
         return (said, "Time and temperature explain nothing of it.")
-    return (said, f"Time and temperature of the run explain {_band(explained)}.")
-
-
-def _band(of: Estimate) -> str:
-    """A percentage with its interval.
-
-    >>> _band(Estimate(-8.1, -10.5, -6.5, "%"))
-    '-8 % (-10 to -6)'
-    """
-    if of.high - of.low < LEAST_PERCENT:
-        return f"{_signed(of.value)} %"
-    return f"{_signed(of.value)} % ({_signed(of.low)} to {_signed(of.high)})"
-
-
-def _signed(percent: float) -> str:
-    """Whole percent with its sign; nothing has none."""
-    return f"{percent:+.0f}" if abs(percent) >= LEAST_PERCENT else "0"
+    return (said, f"Time and temperature of the run explain {percent_band(explained)}.")
