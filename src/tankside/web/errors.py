@@ -10,8 +10,10 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from tankside.core.quantities.preferences import Preferences
 from tankside.core.refusals import Refusal, Refused
 from tankside.web.templating import page
+from tankside.web.ways_on import doors
 
 Say = Callable[[Refusal], str]
 log = logging.getLogger(__name__)
@@ -34,7 +36,8 @@ def refused_answer(request: Request, refused: Refused, say: Say) -> Response:
     told = [{"code": one.code, "at": one.at, "sentence": say(one)} for one in refused.refusals]
     if wants_json(request):
         return JSONResponse({"refusals": told}, status_code=422)
-    return page(request, "pages/refused.html", status=422, told=told)
+    ways = doors(refused.refusals, Preferences())
+    return page(request, "pages/refused.html", status=422, told=told, doors=ways)
 
 
 def mishap_answer(request: Request, status: int) -> Response:

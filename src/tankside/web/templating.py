@@ -41,6 +41,8 @@ SHEETS = (
     "journal",
     "beside",
     "why",
+    "change",
+    "leaflets",
     "print",
 )
 

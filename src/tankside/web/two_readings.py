@@ -10,6 +10,7 @@ from tankside.core.refusals import Refusal
 from tankside.core.solutions.dilution import stock_and_water
 from tankside.core.solutions.notation import read_dilution
 from tankside.web.drawing.vessel import Cylinder, cylinder
+from tankside.web.forms import Form
 
 USUAL_ML = 300.0
 """The volume a dilution is shown for while nobody has said what the tank takes."""
@@ -34,6 +35,15 @@ class Readings:
     heading: str
     rest: str
     choices: tuple[Choice, Choice]
+
+
+def as_meant(form: Form) -> Form:
+    """What was chosen of two readings stands in the place of what was typed."""
+    typed = {name: values for name, values in form.typed.items() if not name.startswith("meant-")}
+    chosen = {
+        name.removeprefix("meant-"): form.typed[name] for name in form.typed if name.startswith("meant-")
+    }
+    return Form({**typed, **chosen})
 
 
 def readings_of(refusal: Refusal, preferences: Preferences, *, tank_ml: float | None) -> Readings | None:

@@ -104,6 +104,11 @@ def doubtful_sentence(one: Doubtful) -> str:
     """What to look at first."""
     value, limit = time_text(one.value or 0), time_text(one.limit or 0)
     match one.code:
+        case "other-agitation":
+            return (
+                "The time was printed for another agitation: take it as a first guess, 10 % either way. "
+                "More agitation lifts highlights more than shadows."
+            )
         case "short-time":
             return f"{value} is short: under {limit} it may come out uneven."
         case "bottle-too-small":

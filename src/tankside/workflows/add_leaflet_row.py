@@ -57,3 +57,11 @@ def combination_for(
             least_stock_ml,
         )
     )  # fmt: skip
+
+
+def least_stock_told(desk: Desk, combination: UUID, least_stock_ml: float) -> Combination:
+    """The least stock for one roll (mL, above 0) as the leaflet says it."""
+    known = desk.combinations.by_key(combination)
+    if known is None:
+        raise refuse("no-such-combination", ways_on=("add-leaflet-row",))
+    return desk.combinations.keep(replace(known, least_stock_ml=least_stock_ml))

@@ -2,20 +2,32 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import assert_never
 from uuid import UUID
 
+from tankside.core.methods.baths import Agitation
+from tankside.core.planning.assumptions import Assumption, AssumptionCode
 from tankside.core.planning.first_evening import default_tank
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import BathTimes, Supply, WantedRoll, Wish
 from tankside.core.planning.work_out import work_out
 from tankside.core.refusals import refuse
 from tankside.core.run.instants import Instant
+from tankside.core.solutions.kinds import SolutionKind
+from tankside.workflows.keep_place import read_taps
 from tankside.workflows.keep_rolls import NewRoll, add_roll
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
+
+PARTS_OF: dict[SolutionKind, AssumptionCode] = {
+    "fixer": "fixer-parts",
+    "stop bath": "stop-parts",
+    "wetting agent": "wetting-parts",
+}
+"""The assumption that a dilution of one's own replaces."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,8 +104,23 @@ class OtherSupply:
     supply: Supply
 
 
-OfWish = LeaveOut | TakeAnyway | StartLater | DeveloperReads | OwnTime | OwnBaths | OtherSupply
-Change = AnotherRoll | SecondTank | RoomIs | AsKeptNow | OfWish
+@dataclass(frozen=True, slots=True)
+class OwnAgitation:
+    """Agitate the developer otherwise than its time was printed for; None takes that again."""
+
+    agitation: Agitation | None
+
+
+@dataclass(frozen=True, slots=True)
+class LargerTank:
+    """A tank filled with so much in the place of every smaller one."""
+
+    volume_ml: float
+    name: str = "larger tank"
+
+
+OfWish = LeaveOut | TakeAnyway | StartLater | DeveloperReads | OwnTime | OwnBaths | OtherSupply | OwnAgitation
+Change = AnotherRoll | SecondTank | LargerTank | RoomIs | AsKeptNow | OfWish
 
 
 def change_plan(desk: Desk, dice: Dice, plan: UUID, change: Change, now: Instant) -> Plan:
@@ -113,10 +140,12 @@ def _changed(desk: Desk, dice: Dice, wish: Wish, change: Change, now: Instant) -
     if isinstance(change, AnotherRoll):
         return _with_roll(desk, dice, wish, now)
     if isinstance(change, SecondTank):
-        return _with_tank(desk, dice, wish, change)
+        return _with_tank(desk, dice, wish, change.volume_ml or wish.tanks[0].volume_ml, change.name)
+    if isinstance(change, LargerTank):
+        roomy = tuple(one for one in wish.tanks if one.volume_ml >= change.volume_ml)
+        return _with_tank(desk, dice, replace(wish, tanks=roomy), change.volume_ml, change.name)
     if isinstance(change, RoomIs):
-        place = replace(desk.places.by_key(wish.place.key) or wish.place, room_c=change.temp_c)
-        desk.places.keep(place)
+        place = read_taps(desk, wish.place.key, hot_c=None, cold_c=None, room_c=change.temp_c)
         return replace(wish, place=place, assumed=tuple(one for one in wish.assumed if one.code != "room"))
     if isinstance(change, AsKeptNow):
         return _as_kept(desk, wish)
@@ -138,13 +167,32 @@ def wish_after(wish: Wish, change: OfWish) -> Wish:
         case OwnTime(time_s):
             after = replace(wish, own_time_s=time_s)
         case OwnBaths(times):
-            after = replace(wish, times=times)
+            after = replace(wish, times=times, assumed=_without(wish, *_told(times)))
         case OtherSupply(supply):
             kept = tuple(supply if one.kind == supply.kind else one for one in wish.supplies)
-            after = replace(wish, supplies=kept)
+            after = replace(wish, supplies=kept, assumed=_without(wish, PARTS_OF.get(supply.kind)))
+        case OwnAgitation(agitation):
+            after = replace(wish, agitation=agitation, assumed=_without(wish, "agitation"))
         case _:
             assert_never(change)
     return after
+
+
+def _without(wish: Wish, *told: AssumptionCode | None) -> tuple[Assumption, ...]:
+    """What is still assumed once these were told."""
+    return tuple(one for one in wish.assumed if one.code not in told)
+
+
+def _told(times: BathTimes) -> Iterator[AssumptionCode]:
+    """The baths whose times are one's own."""
+    if times.stop_s is not None:
+        yield "stop"
+    if times.fix_s is not None:
+        yield "fix"
+    if times.wash_fill_s is not None or times.wash_fills is not None:
+        yield "wash"
+    if times.wetting_s is not None:
+        yield "wetting"
 
 
 def _as_kept(desk: Desk, wish: Wish) -> Wish:
@@ -183,9 +231,8 @@ def _with_roll(desk: Desk, dice: Dice, wish: Wish, now: Instant) -> Wish:
     return replace(wish, rolls=(*wish.rolls, WantedRoll(roll, last.combination)))
 
 
-def _with_tank(desk: Desk, dice: Dice, wish: Wish, change: SecondTank) -> Wish:
+def _with_tank(desk: Desk, dice: Dice, wish: Wish, volume_ml: float, name: str) -> Wish:
     """One more tank, known only by its volume."""
-    volume_ml = change.volume_ml or wish.tanks[0].volume_ml
-    tank = default_tank(dice.key(), volume_ml=volume_ml, name=change.name)
+    tank = default_tank(dice.key(), volume_ml=volume_ml, name=name)
     desk.tanks.keep(tank)
     return replace(wish, tanks=(*wish.tanks, tank))

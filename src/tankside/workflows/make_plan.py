@@ -113,6 +113,15 @@ def _combination(desk: Desk, roll: Roll) -> Combination | None:
     return ours[0] if ours else None
 
 
+def roll_without_time(desk: Desk, rolls: Sequence[Roll]) -> Roll | None:
+    """The first roll for whose film and index no time is kept."""
+    for roll in rolls:
+        combination = _combination(desk, roll)
+        if combination is None or not rows_in_use(combination, roll.index):
+            return roll
+    return None
+
+
 def _first_uses(
     desk: Desk, wanted: tuple[WantedRoll, ...], supplies: tuple[Supply, ...]
 ) -> tuple[FirstUse, ...]:

@@ -60,6 +60,14 @@ def test_an_end_is_said_by_the_clock(client: TestClient) -> None:
     assert "± 1 min" in begun(client).get("/plan/why/end").text
 
 
+def test_a_start_of_a_second_tankful(client: TestClient) -> None:
+    """With a second roll and one tank it says that the tank decides."""
+    begun(client)
+    client.post("/plan/change", data={"change": "another-roll"})
+
+    assert "The same tank" in client.get("/plan/why/second-start").text
+
+
 def test_what_has_no_working_is_not_found(client: TestClient) -> None:
     """Neither an unknown number nor one without a plan."""
     assert 404 == client.get("/plan/why/time").status_code

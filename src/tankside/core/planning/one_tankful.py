@@ -88,7 +88,7 @@ def planned_tankful(
         letter,
         load.tank,
         tuple(_roll(one) for one in load.rolls),
-        tuple(_bath(letter, step, wish.times, liquid) for step in steps),
+        tuple(_bath(letter, _as_wished(step, wish), wish.times, liquid) for step in steps),
         _development(known, setting, load, poured_c=poured_c, end=end),
         combination=load.combination.key,
         index=load.index,
@@ -143,6 +143,13 @@ def _development(
         jug_c=poured_c,
         tank_c=setting.tank_c,
     )
+
+
+def _as_wished(step: Step, wish: Wish) -> Step:
+    """A step with the person's own agitation, if it is the developer's."""
+    if step.kind != "develop" or wish.agitation is None:
+        return step
+    return replace(step, agitation=wish.agitation)
 
 
 def _bath(letter: str, step: Step, own: BathTimes, liquid: str | None) -> PlannedBath:

@@ -7,7 +7,7 @@ from datetime import datetime
 from typing import Literal
 from uuid import UUID
 
-from tankside.core.methods.baths import HandWork
+from tankside.core.methods.baths import Agitation, HandWork
 from tankside.core.methods.combinations import Combination
 from tankside.core.planning.assumptions import Assumption
 from tankside.core.planning.equipment import Place, Tank, Thermometer
@@ -73,6 +73,8 @@ class Wish:
     hands: HandWork = HandWork()
     assumed: tuple[Assumption, ...] = ()
     own_time_s: float | None = None
+    agitation: Agitation | None = None
+    """How the developer is agitated where not as its time was printed for."""
     developer_bottles: tuple[tuple[UUID, str], ...] = ()
     """Bottles of developer already made at 'Get ready', by combination."""
 

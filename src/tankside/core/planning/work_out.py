@@ -79,6 +79,8 @@ def _jug(tankful: PlannedTankful, wish: Wish) -> Estimate | None:
 def _doubtful(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful]:
     """What to look at first."""
     found: list[Doubtful] = []
+    if wish.agitation is not None and any(one.combination.agitation != wish.agitation for one in wish.rolls):
+        found.append(Doubtful("other-agitation"))
     for one in tankfuls:
         aim_s = one.baths[0].times.aim_s
         if uneven_if_short(aim_s):

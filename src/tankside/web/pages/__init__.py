@@ -2,8 +2,10 @@
 
 from tankside.web.pages import (
     begin,
+    change,
     densities,
     journal,
+    leaflets,
     negatives,
     next_morning,
     phone,
@@ -27,6 +29,8 @@ ROUTERS = (
     plan.router,
     ready.router,
     why.router,
+    change.router,
+    leaflets.router,
     sink.router,
     sink_wire.router,
     next_morning.router,

@@ -22,7 +22,7 @@ from tankside.web.desk import AtDesk, InHouse
 from tankside.web.first_evening import FIELDS, QUESTIONS, Question, answers_to, is_answered, six_answers
 from tankside.web.forms import Form, TypedForm
 from tankside.web.templating import page
-from tankside.web.two_readings import Readings, readings_of
+from tankside.web.two_readings import Readings, as_meant, readings_of
 from tankside.workflows.begin_first_evening import begin_first_evening
 
 router = APIRouter()
@@ -46,7 +46,7 @@ class Step:
 def ask(request: Request, desk: AtDesk) -> Response:
     """The next question, or the one just answered with what refuses it."""
     preferences = preferences_from(desk.preferences.all())
-    form = _meant(Form({"format": (USUAL_FORMAT,)} | {k: (v,) for k, v in request.query_params.items()}))
+    form = as_meant(Form({"format": (USUAL_FORMAT,)} | {k: (v,) for k, v in request.query_params.items()}))
     answered = next((one for one in QUESTIONS if one.name == form.text("answered")), None)
     if answered is not None:
         try:
@@ -61,7 +61,7 @@ def ask(request: Request, desk: AtDesk) -> Response:
 def begin(request: Request, house: InHouse, form: TypedForm) -> Response:
     """All six answered: keep roll, leaflet, tank and place, and go to the plan."""
     preferences = preferences_from(house.desk.preferences.all())
-    form = _meant(form)
+    form = as_meant(form)
     for question in QUESTIONS:
         try:
             answers_to(question, form, preferences)
@@ -73,15 +73,6 @@ def begin(request: Request, house: InHouse, form: TypedForm) -> Response:
     except Refused as refused:
         return _refused(request, QUESTIONS[-1], form, preferences, refused)
     return go_to(request, "/plan")
-
-
-def _meant(form: Form) -> Form:
-    """What was chosen of two readings stands in the place of what was typed."""
-    typed = {name: values for name, values in form.typed.items() if not name.startswith("meant-")}
-    chosen = {
-        name.removeprefix("meant-"): form.typed[name] for name in form.typed if name.startswith("meant-")
-    }
-    return Form({**typed, **chosen})
 
 
 def _next_open(form: Form, preferences: Preferences) -> Question:

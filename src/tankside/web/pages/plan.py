@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from urllib.parse import urlencode
 from zoneinfo import ZoneInfo
 
 from fastapi import APIRouter
@@ -10,6 +11,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from tankside.core.quantities.preferences import preferences_from
+from tankside.core.refusals import Refused
 from tankside.web.addresses import go_to
 from tankside.web.desk import InHouse
 from tankside.web.drawing.graduation import graduation
@@ -20,7 +22,7 @@ from tankside.web.plan_sheet import sheet
 from tankside.web.templating import page
 from tankside.workflows.house import House
 from tankside.workflows.keep_rolls import find_roll
-from tankside.workflows.make_plan import Chosen, make_plan
+from tankside.workflows.make_plan import Chosen, make_plan, roll_without_time
 from tankside.workflows.moments import moment_of
 from tankside.workflows.what_changed import what_changed
 
@@ -44,8 +46,16 @@ def show(request: Request, house: InHouse) -> Response:
 @router.post("/plan/rolls")
 def choose(request: Request, house: InHouse, form: TypedForm) -> Response:
     """Plan the rolls that were ticked."""
-    rolls = [find_roll(house.desk, code).key for code in form.all("roll")]
-    make_plan(house.desk, house.dice, Chosen(rolls), house.clock.now())
+    rolls = [find_roll(house.desk, code) for code in form.all("roll")]
+    try:
+        make_plan(house.desk, house.dice, Chosen([one.key for one in rolls]), house.clock.now())
+    except Refused as refused:
+        lacking = roll_without_time(house.desk, rolls)
+        if refused.refusal.code not in ("no-time-for-film", "no-time-at-index") or lacking is None:
+            raise
+        known = [("film", lacking.film.name), ("index", f"{lacking.index:g}")]
+        asked = urlencode([*known, *(("roll", one.code) for one in rolls)])
+        return go_to(request, f"/leaflets/new?{asked}")
     return go_to(request, "/plan")
 
 

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 SENTENCES = {
+    "no-such-change": "That cannot be changed here.",
+    "clock-unreadable": "'{typed}' is no time of day; write it as 20:15.",
+    "number-out-of-range": "That lies between {least} and {most}.",
     "no-plan-yet": "Nothing is planned yet.",
     "thermometer-too-far-off": "A thermometer that is {offset_k} off is not one to trust.",
     "room-out-of-range": "A room at {temp_c} is not worked in; it lies between {fixed_5_c} and {fixed_40_c}.",
