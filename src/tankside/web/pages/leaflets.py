@@ -150,6 +150,11 @@ def _plan(house: House, form: Form, kept: Combination) -> None:
     make_plan(house.desk, house.dice, Chosen([one.key for one in rolls], by), house.clock.now())
 
 
+def _from_leaflet(form: Form) -> Form:
+    """The form with 'as the leaflet prints it' chosen, unless it was said otherwise."""
+    return Form({"source": ("leaflet",), **form.typed}, form.refusals)
+
+
 def _ask(request: Request, house: House, form: Form, *, refused: Refused | None = None) -> Response:
     """The questions of developer and time, as on a first evening."""
     preferences, readings = _preferences(house), None
@@ -157,12 +162,15 @@ def _ask(request: Request, house: House, form: Form, *, refused: Refused | None 
         form = form.refused_by(refused, say=request.app.state.say, fields=NEW)
         found = [readings_of(one, preferences, tank_ml=None) for one in refused.refusals]
         readings = next((one for one in found if one is not None), None)
+        if readings is not None:
+            others = {name: text for name, text in form.refusals.items() if name != readings.field}
+            form = Form(form.typed, others)
     return page(
         request,
         "leaflets/new.html",
         status=422 if refused else 200,
         here="Plan",
-        form=form,
+        form=_from_leaflet(form),
         readings=readings,
         rolls=form.all("roll"),
         signs=(temperature_sign(preferences), volume_sign(preferences)),
@@ -191,7 +199,7 @@ def _one(
         status=422 if refused else 200,
         here="Plan",
         leaflet=leaflet(known, preferences),
-        form=form,
+        form=_from_leaflet(form),
         kept=kept,
         in_plan=in_plan,
         signs=(temperature_sign(preferences), volume_sign(preferences)),
