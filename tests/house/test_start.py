@@ -8,7 +8,7 @@ import urllib.request
 from pathlib import Path
 
 from click.testing import CliRunner
-from unit.cli.started import ADDRESS, started
+from house.started import ADDRESS, started
 
 from tankside.cli.command import command
 from tankside.machine.port import take_port

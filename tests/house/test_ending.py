@@ -10,8 +10,8 @@ from uuid import UUID
 
 import pytest
 from evening_clock import CountingDice, at
+from house.started import ADDRESS, started
 from planned import ANSWERS
-from unit.cli.started import ADDRESS, started
 
 from tankside.machine.data_folder import open_data_folder
 from tankside.wiring import house_in

@@ -10,8 +10,8 @@ from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
+from house.started import refused
 from project import SOURCE, bare_surroundings
-from unit.cli.started import refused
 
 from tankside.cli.command import command
 from tankside.store.schema import SCHEMA
