@@ -9,7 +9,7 @@ from tankside.core.run.instants import Instant
 from tankside.workflows.moments import moment_of
 from tankside.workflows.photograph_tags import without_tags
 from tankside.workflows.ports import Desk, Dice
-from tankside.workflows.propose_correction import propose_correction
+from tankside.workflows.propose_correction import propose_if_it_can_be
 from tankside.workflows.read_journal import Which, noun_of, run_of
 from tankside.workflows.records import KeptEvidence, KeptProposal, Photograph
 
@@ -19,7 +19,7 @@ def answer_next_morning(
 ) -> tuple[KeptProposal, ...]:
     """Keep how shadows and contrast came out, and say what that asks of the next roll."""
     with desk.together():
-        proposed = propose_correction(desk, dice, answers, [which], now)
+        proposed = propose_if_it_can_be(desk, dice, answers, which, now)
         desk.evidence.keep(KeptEvidence(dice.key(), which.run, which.letter, answers, moment_of(now)))
     return proposed
 

@@ -9,7 +9,7 @@ from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.combinations import TimeRow
 from tankside.core.methods.known_time import known_time
 from tankside.core.planning.plan import PlannedTankful
-from tankside.core.refusals import refuse
+from tankside.core.refusals import Refused, refuse
 from tankside.core.review.evidence import Evidence
 from tankside.core.review.predicted import developed_of, together
 from tankside.core.review.proposals import Developed, Proposal, propose_index, propose_time
@@ -19,6 +19,8 @@ from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
 from tankside.workflows.read_journal import Which, run_of
 from tankside.workflows.records import KeptProposal
+
+NOTHING_TO_CORRECT = ("no-combination-judged", "no-time-at-index")
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +60,18 @@ def propose_correction(
         for one in kept:
             desk.proposals.keep(one)
     return kept
+
+
+def propose_if_it_can_be(
+    desk: Desk, dice: Dice, said: Evidence, which: Which, now: Instant
+) -> tuple[KeptProposal, ...]:
+    """The same for one tankful; nothing where what it was developed by is not kept: answers always are."""
+    try:
+        return propose_correction(desk, dice, said, [which], now)
+    except Refused as no:
+        if no.refusal.code in NOTHING_TO_CORRECT:
+            return ()
+        raise
 
 
 def _judged(desk: Desk, of: Sequence[Which]) -> Judged:

@@ -6,7 +6,7 @@ from tankside.core.review.evidence import TwoDensities
 from tankside.core.run.instants import Instant
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
-from tankside.workflows.propose_correction import propose_correction
+from tankside.workflows.propose_correction import propose_if_it_can_be
 from tankside.workflows.read_journal import Which
 from tankside.workflows.records import KeptEvidence, KeptProposal
 
@@ -16,6 +16,6 @@ def read_two_densities(
 ) -> tuple[KeptProposal, ...]:
     """Keep the two densities and say whether time, temperature or exposure is to blame."""
     with desk.together():
-        proposed = propose_correction(desk, dice, read, [which], now)
+        proposed = propose_if_it_can_be(desk, dice, read, which, now)
         desk.evidence.keep(KeptEvidence(dice.key(), which.run, which.letter, read, moment_of(now)))
     return proposed

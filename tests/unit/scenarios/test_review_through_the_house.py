@@ -116,3 +116,13 @@ def test_left_as_it_is_nothing_changes() -> None:
     assert 570.0 == plan.tankfuls[0].development.time_s.value
     assert () == what_changed(house.desk, plan)
     assert "declined" == house.desk.proposals.all()[0].standing
+
+
+def test_a_contrast_far_off_is_still_taken_in_one_small_step() -> None:
+    """A range of 1.60 for 0.85 is beyond the usual belief in `c_inf`: a tenth less, and no refusal."""
+    season = Season()
+    read = TwoDensities(0.35, 1.95, 0.35, 1.20, 0.5)
+    (one,) = read_two_densities(season.house.desk, season.house.dice, season.evening(), read, MORNING)
+
+    assert "time" == one.proposal.what
+    assert 570 * 0.9 == pytest.approx(one.proposal.new, abs=2.5)

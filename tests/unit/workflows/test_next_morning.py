@@ -6,6 +6,7 @@ from uuid import UUID
 
 import pytest
 from evening_clock import at
+from fakes import memory_desk
 from season import DAY_S, Season
 
 from tankside.core.refusals import Refused
@@ -132,3 +133,14 @@ def test_a_photograph_is_kept_with_its_tankful() -> None:
     assert desk.photographs.picture(kept.sha256) is not None
     with pytest.raises(Refused):
         keep_photograph(desk, Which(which.run, "B"), PICTURE, MORNING)
+
+
+def test_what_was_said_is_kept_where_nothing_can_be_corrected() -> None:
+    """A film whose combination is not on this desk is judged all the same; only no proposal follows."""
+    season = Season()
+    which, house = season.evening(), season.house
+    elsewhere = memory_desk()
+    elsewhere.run_log.append(house.desk.run_log.after(which.run))
+
+    assert () == answer_next_morning(elsewhere, house.dice, which, NextMorning("thin", "flat"), MORNING)
+    assert NextMorning("thin", "flat") == read_tankful(elsewhere, which).said

@@ -22,6 +22,9 @@ MOST_STEP_PERCENT = 10.0
 """Half a correction, and at most this much of the time in one step. Own model: docs/science/review.md."""
 
 TYPICAL_CONTRAST = 0.56
+BEYOND = 1.1
+"""A contrast that was reached leaves at least this much above it to go. Own model: docs/science/review.md."""
+
 KNOWN_S = 5.0
 """A corrected time is not known better than this, in s."""
 
@@ -82,11 +85,12 @@ def propose_time(seen: Estimate, developed: Developed) -> Proposal:
     if abs(left) < TOO_SMALL_PERCENT:
         return _blame_temperature(seen, developed)
     aim = developed.contrast or TYPICAL_CONTRAST
+    made = aim * (1 + left / 100)
     full = time_correction(
-        aim * (1 + left / 100),
+        made,
         wanted=aim,
         time_s=developed.aimed_s,
-        c_inf=developed.c_inf,
+        c_inf=_reaching(developed.c_inf, max(made, aim)),
         induction_s=developed.induction_s,
     )
     step = max(-MOST_STEP_PERCENT, min(MOST_STEP_PERCENT, SHARE_ACCEPTED * full.value))
@@ -111,6 +115,14 @@ def propose_index(stops_over: float, *, index: float, seen: Estimate, explained:
     wanted = index * 2**stops
     new = min(SPEEDS, key=lambda speed: abs(speed / wanted - 1))
     return Proposal("index", index, new, None, seen, explained, stops=stops)
+
+
+def _reaching(c_inf: Estimate, contrast: float) -> Estimate:
+    """The belief in `c_inf` once a contrast was reached: it cannot lie below that."""
+    least = BEYOND * contrast
+    return Estimate(
+        max(c_inf.value, least), max(c_inf.low, least), max(c_inf.high, least), c_inf.unit, c_inf.source
+    )
 
 
 def _blame_temperature(seen: Estimate, developed: Developed) -> Proposal:
