@@ -29,6 +29,10 @@ FACES_AND_STORES = {
     "uvicorn",
 }
 HELPS = [("--help",), ("--version",), *((noun, "--help") for noun in NOUNS)]
+CALCULATIONS = [
+    ("temper", "--ml", "500", "--to", "20.8", "--hot", "52", "--cold", "14"),
+    ("time", "--time", "9:30", "--at", "20", "--tank-ml", "500", "--reads", "21"),
+]
 
 RUN_COMMAND = """
 import sys
@@ -66,6 +70,14 @@ def test_help_loads_neither_face_store_nor_science(arguments: tuple[str, ...]) -
     loaded = loaded_by(RUN_COMMAND, *arguments)
     assert "click" in loaded
     assert set() == loaded & (FACES_AND_STORES | {"numpy", "scipy"})
+
+
+@pytest.mark.parametrize("arguments", CALCULATIONS, ids=lambda arguments: arguments[0])
+def test_a_calculation_loads_neither_face_nor_store(arguments: tuple[str, ...]) -> None:
+    """Numbers come from the core alone."""
+    loaded = loaded_by(RUN_COMMAND, *arguments)
+    assert "tankside.core.thermal" in loaded
+    assert set() == loaded & FACES_AND_STORES
 
 
 def test_the_core_loads_numpy_at_most() -> None:
