@@ -26,7 +26,7 @@ class Step:
     substance: str = ""
 
 
-def steps_for(substances: Sequence[str]) -> tuple[Step, ...]:
+def steps_for(substances: Sequence[str], *, filled_up: bool = True) -> tuple[Step, ...]:
     """The steps of dissolving, in the order given unless that would spoil the bath.
 
     Metol dissolves badly in sulfite, so it goes first, with a pinch of the sulfite against the air; acid
@@ -41,7 +41,7 @@ def steps_for(substances: Sequence[str]) -> tuple[Step, ...]:
     if METOL in ordered and SULFITE in ordered:
         steps.append(Step("pinch-of-sulfite", SULFITE))
     steps += [Step(_how(one), one) for one in ordered]
-    return (*steps, Step("fill-up"))
+    return (*steps, Step("fill-up")) if filled_up else tuple(steps)
 
 
 def spoils(substances: Sequence[str]) -> bool:

@@ -8,6 +8,7 @@ from typing import Literal
 
 from tankside.core.refusals import refuse
 from tankside.core.solutions.hydrates import Form, substituted_g
+from tankside.core.solutions.kinds import SolutionKind
 from tankside.core.sources import Provenance
 
 Measured = Literal["g", "mL"]
@@ -27,12 +28,22 @@ class Constituent:
 
 @dataclass(frozen=True, slots=True)
 class Formula:
-    """A formula for raw chemicals: the water to start with (mL per L) and its lines in their order."""
+    """A formula for raw chemicals: the water to start with (mL per L) and its lines in their order.
+
+    A whole litre to start with is not filled up afterwards. `start_c` is that water's temperature, if told.
+    """
 
     name: str
+    kind: SolutionKind
     start_ml_per_l: float
     constituents: tuple[Constituent, ...]
     provenance: Provenance
+    start_c: float | None = None
+
+    @property
+    def filled_up(self) -> bool:
+        """Whether water is added at the end, up to the mark."""
+        return self.start_ml_per_l < 1000
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +73,7 @@ def recipe_for(formula: Formula, *, volume_ml: float, have: Mapping[str, Form] |
     Source: proportion by volume; other forms by molar mass. Doubt: that of the scale, see `weighing`.
 
     >>> from tankside.core.sources import OWN
-    >>> plain = Formula("plain", 750, (Constituent("salt", 10.0),), OWN)
+    >>> plain = Formula("plain", "fixer", 750, (Constituent("salt", 10.0),), OWN)
     >>> made = recipe_for(plain, volume_ml=600)
     >>> made.start_ml, made.parts[0].amount
     (450.0, 6.0)

@@ -7,6 +7,9 @@ from math import log
 from tankside.core.refusals import refuse
 from tankside.core.solutions.molar_mass import molar_mass
 
+ROLL_M2 = 0.0516128
+"""One side of a roll, 80 square inches."""
+
 
 def built_up_g_l(rolls: float, *, bath_ml: float, top_up_ml: float, given_mg: float) -> float:
     """g/L of what each roll gives to the bath (`given_mg`), after `rolls` and the topping up that follows.
@@ -54,6 +57,19 @@ def original_left(rolls: float, *, bath_ml: float, top_up_ml: float) -> float:
     0.48
     """
     return float((1 - _share(bath_ml, top_up_ml)) ** rolls)
+
+
+def top_up_ml_per_roll(volume_ml: float, *, area_m2: float) -> float:
+    """mL for each roll (80 in2) where a leaflet tells `volume_ml` for `area_m2` of film (one side).
+
+    Source: proportion by area, as leaflets print it. Doubt: that of the leaflet.
+
+    >>> round(top_up_ml_per_roll(500, area_m2=1), 1)
+    25.8
+    """
+    if area_m2 <= 0:
+        raise refuse("nothing-to-share-over")
+    return volume_ml * ROLL_M2 / area_m2
 
 
 def bromide_mg(silver_mg: float) -> float:

@@ -9,6 +9,8 @@ SENTENCES = {
     ),
     "element-not-weighed": "{typed} holds {element}, whose weight is not in the table.",
     "form-not-known": "Nothing is known of the forms of {substance}, so none can stand in for another.",
+    "form-unknown": "There is no {substance} as {form} in the catalogue; it has {known}.",
+    "formula-unknown": "There is no formula {name} in the catalogue; it has {known}.",
     "formula-unreadable": "'{typed}' cannot be read as a chemical formula.",
     "not-in-the-formula": "{formula} holds no {substance}.",
     "not-the-same-salt": "{have} cannot stand in for {called_for}: it does something else.",
@@ -38,6 +40,7 @@ SENTENCES = {
     "stop-volume-out-of-range": (
         "{volume_ml} of stop bath cannot be worked out; it lies between {fixed_50_ml} and {fixed_20000_ml}."
     ),
+    "substance-unknown": "There is no {name} in the catalogue.",
     "top-up-out-of-range": "{top_up_ml} cannot top up a bath of {bath_ml}; it is less than the bath.",
     "water-oxygen-out-of-range": (
         "Oxygen in water at {temp_c} is not worked out; it is between {fixed_0_c} and {fixed_40_c}."

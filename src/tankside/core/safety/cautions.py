@@ -1,7 +1,4 @@
-"""Cautions at the moment of handling: what can hurt, as codes with where they come from.
-
-They stand in for no safety sheet: every list ends with the maker's sheet and the local codes.
-"""
+"""What to say before a liquid is mixed or poured, and what holds wherever chemicals stand."""
 
 from __future__ import annotations
 
@@ -14,6 +11,10 @@ CautionCode = Literal[
     "label-first", "gloves-developer", "glasses-developer", "powder-dust", "sheet-and-doctor",
     "acid-concentrate", "acid-into-water", "sulfur-dioxide", "vent-acid-on-carbonate", "fixer-and-bleach",
     "fixer-and-alkali", "fixer-waste", "scald", "mains", "makers-sheet",
+    "harmful", "poison", "through-skin", "skin-allergy", "irritates", "irritates-eyes", "burns", "flammable",
+    "long-harm", "unborn-child", "water-life", "airways", "never-with-acid", "glacial-freezes",
+    "hydroxide-spits", "change-the-agent", "own-gate", "poison-centre", "septic-tank", "nitrate-film",
+    "ammonia-and-bleach", "sulfite-and-asthma", "silver-and-ammonia",
 ]  # fmt: skip
 How = Literal["published", "common practice", "from memory"]
 
@@ -76,3 +77,16 @@ def cautions(handled: Handled, *, moment: Moment, hot_c: float | None = None) ->
         return POURING.get(handled, ())
     scald = (SCALD,) if hot_c is not None and hot_c >= SCALD_FROM_C else ()
     return (LABEL, *scald, *MIXING[handled], SHEET)
+
+
+STANDING: tuple[Caution, ...] = (
+    Caution("poison-centre"),
+    Caution("ammonia-and-bleach"),
+    Caution("sulfite-and-asthma", "published", "M. T. Baker, University of Iowa, on sulfite"),
+    Caution("silver-and-ammonia"),
+    Caution("septic-tank"),
+    Caution("nitrate-film"),
+    MAINS,
+    SHEET,
+)
+"""What holds at any time, for a page and a leaf at the wall; common practice unless a source stands by."""
