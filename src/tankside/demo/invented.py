@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from tankside.core.review.evidence import NextMorning
 from tankside.core.rolls.formats import Format
 from tankside.core.rolls.roll import Film
 from tankside.core.run.commands import (
@@ -70,7 +71,10 @@ class Besides:
 
 @dataclass(frozen=True, slots=True)
 class Evening:
-    """A past session: how long ago, its rolls, what the developer read, how late each act was done."""
+    """A past session: how long ago, its rolls, what the developer read, how late each act was done.
+
+    `came_out` is what was said of the negatives the next morning, None where nobody has said yet.
+    """
 
     days_ago: int
     hour: int
@@ -78,6 +82,7 @@ class Evening:
     reads_c: float
     late_s: tuple[float, ...]
     besides: tuple[Besides, ...]
+    came_out: NextMorning | None = None
 
 
 def said(words: str) -> Callable[[Run], Asked]:
@@ -125,6 +130,7 @@ SEASON = (
         reads_c=20.6,
         late_s=(0.0, 2.0, 1.0, 3.0, 2.0),
         besides=(Besides(62.0, read("A", 20.1)), Besides(1900.0, said("first evening with the new fixer"))),
+        came_out=NextMorning("right", "right"),
     ),
     Evening(
         days_ago=12,
@@ -140,6 +146,7 @@ SEASON = (
             Besides(310.0, missed("A.develop")),
             Besides(700.0, cleared(34.0, 19.0)),
         ),
+        came_out=NextMorning("thin", "harsh"),
     ),
     Evening(
         days_ago=4,

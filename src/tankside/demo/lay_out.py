@@ -28,6 +28,7 @@ from tankside.demo.invented import (
 )
 from tankside.demo.pressing import AtTheSink, press_through
 from tankside.workflows.add_leaflet_row import add_leaflet_row, combination_for
+from tankside.workflows.answer_next_morning import answer_next_morning
 from tankside.workflows.get_ready import HaveAlready, Marks, liquid_made
 from tankside.workflows.house import House
 from tankside.workflows.keep_bottles import discard
@@ -37,6 +38,7 @@ from tankside.workflows.make_plan import Chosen, make_plan
 from tankside.workflows.moments import EPOCH, moment_of
 from tankside.workflows.open_run import open_run
 from tankside.workflows.ports import Desk
+from tankside.workflows.read_journal import Which
 
 MARKS = {"stop": Marks("green", "left of the tap"), "fix": Marks("white", "behind it")}
 FULL = {"stop": HaveAlready(1000.0), "fix": HaveAlready(1000.0)}
@@ -84,6 +86,9 @@ def _lived(house: House, evening: Evening, number: int, today: datetime) -> None
     run = open_run(desk, house.live_runs, dice.key(), plan.key, opened, device="demo")
     there = AtTheSink(house.live_runs, run, opened.before(seconds=-10.0))
     press_through(there, evening)
+    if evening.came_out is not None:
+        morning = _at(today, days_ago=evening.days_ago - 1, hour=9)
+        answer_next_morning(desk, dice, Which(run, "A"), evening.came_out, morning)
     for liquid in plan.liquids:
         if not liquid.reusable and liquid.bottle is not None:
             discard(desk, dice, liquid.bottle, there.now, words="used once")

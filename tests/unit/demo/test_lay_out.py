@@ -46,6 +46,13 @@ def test_reused_baths_count_the_films_of_the_season(season: tuple[House, Plan]) 
         assert (1000.0, 4.0) == (sum(one.ml for one in lines), sum(one.area_units for one in lines))
 
 
+def test_two_mornings_were_answered(season: tuple[House, Plan]) -> None:
+    """One was right, one offers something for the next roll; the last is still to be said."""
+    house, _ = season
+    assert 2 == len(house.desk.evidence.all())
+    assert {"offered"} == {one.standing for one in house.desk.proposals.all()}
+
+
 def test_everything_in_the_past_is_in_the_past(season: tuple[House, Plan]) -> None:
     """The last thing noted lies before the day it was laid out, and each session goes forward."""
     house, _ = season

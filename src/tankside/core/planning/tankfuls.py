@@ -113,9 +113,10 @@ def check_least_stock(load: Load) -> None:
         )
 
 
-def _together(one: WantedRoll) -> tuple[str, float, bool]:
-    """What rolls must share to share a tank."""
-    return (str(one.combination.key), one.roll.index, one.roll.format.kind == "120")
+def _together(one: WantedRoll) -> tuple[str, str, float, bool]:
+    """What rolls must share to share a tank; the film by its name, so that keys decide no order."""
+    known = one.combination
+    return (known.film, str(known.key), one.roll.index, one.roll.format.kind == "120")
 
 
 def _tank_for(left: Sequence[WantedRoll], tanks: Sequence[Tank]) -> Tank:
