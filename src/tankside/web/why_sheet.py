@@ -133,4 +133,4 @@ def _parts(why: Why, preferences: Preferences) -> tuple[Part, ...]:
     largest = max(widths.values(), default=0.0)
     worth = {part.code: part for part in why.parts if part.half_width > LEAST_PART * largest}
     drawn = lengths({code: widths[code] for code in worth}, longest_px=LONGEST_PART_PX)
-    return tuple(Part(px, part_words(worth[code], why.answer.unit, preferences)) for code, _, px in drawn)
+    return tuple(Part(px, part_words(worth[code], why, preferences)) for code, _, px in drawn)

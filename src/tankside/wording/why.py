@@ -15,6 +15,7 @@ from tankside.core.quantities.display import (
     temperature_text,
     time_step_s,
     time_text,
+    to_step,
     volume_text,
 )
 from tankside.core.quantities.preferences import Preferences
@@ -102,9 +103,15 @@ def shown_answer(why: Why) -> tuple[float, float, float]:
         return up[0], 60.0 * floor(answer.low / 60 + 1e-9), up[1]
     if answer.low == answer.high:
         return answer.value, answer.low, answer.high
-    step = time_step_s(answer.high - answer.low) if answer.unit == "s" else STEPS.get(answer.unit, 1.0)
+    step = _step(why)
     told = shown(answer, step)
     return told.value if answer.unit != "s" else answer.value, told.low, told.high
+
+
+def _step(why: Why) -> float:
+    """To what the answer and the parts of its doubt are shown."""
+    answer = why.answer
+    return time_step_s(answer.high - answer.low) if answer.unit == "s" else STEPS.get(answer.unit, 1.0)
 
 
 def doubt_text(why: Why, preferences: Preferences) -> str:
@@ -130,9 +137,13 @@ def length_words(length: Length, preferences: Preferences) -> tuple[str, str]:
     return LENGTHS[length.code](length, preferences)
 
 
-def part_words(part: PartOfDoubt, unit: str, preferences: Preferences) -> str:
-    """One part of the doubt."""
-    return f"{difference_text(part.half_width, unit, preferences)} {PARTS[part.code]}"
+def part_words(part: PartOfDoubt, why: Why, preferences: Preferences) -> str:
+    """One part of the doubt, to the same step as the whole: a part never looks larger than the sum."""
+    unit = why.answer.unit
+    step = _step(why)
+    width = to_step(part.half_width, step)
+    said = difference_text(width or step, unit, preferences)
+    return f"{said if width else f'under {said}'} {PARTS[part.code]}"
 
 
 def figure_words(figure: Figure, preferences: Preferences) -> str:

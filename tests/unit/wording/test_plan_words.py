@@ -9,10 +9,11 @@ from typing import get_args
 import pytest
 from planned import ANSWERS, evening, planned, with_rolls, with_tanks
 
+from tankside.core.doubt.estimate import Estimate
 from tankside.core.planning.explain import explain
 from tankside.core.planning.get_ready import to_make
 from tankside.core.planning.timetable import timetable
-from tankside.core.planning.why import About
+from tankside.core.planning.why import About, PartOfDoubt, Why
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.safety import MIXING, CautionCode, cautions
 from tankside.wording import assumed, liquids, why
@@ -99,11 +100,18 @@ def test_every_why_can_be_said(about: About) -> None:
         assert why.title(found, METRIC).endswith("?")
         assert why.answer_sentence(found, METRIC).endswith(".")
         assert all(text.endswith(".") for one in found.lengths for text in why.length_words(one, METRIC)[1:])
-        assert len(found.parts) == len(
-            [why.part_words(one, found.answer.unit, METRIC) for one in found.parts]
-        )
+        assert len(found.parts) == len([why.part_words(one, found, METRIC) for one in found.parts])
         assert [one.half_width for one in found.parts] == sorted(
             (p.half_width for p in found.parts), reverse=True
         )
         assert all(why.figure_words(one, METRIC) for one in found.inputs)
         assert len(found.narrows) == len(why.narrows_sentences(found))
+
+
+def test_a_part_is_told_to_the_step_of_the_whole() -> None:
+    """5.6 s of an answer shown to 5 s is 0:05, not 0:06 of 0:05; one below the step says so."""
+    answer = Estimate(420.0, 414.5, 425.5, "s")
+    found = Why("time", "A", answer, (), (), (), (), "")
+
+    assert "0:05 thermometer" == why.part_words(PartOfDoubt("thermometer", 5.6), found, METRIC)
+    assert "under 0:05 thermometer" == why.part_words(PartOfDoubt("thermometer", 1.0), found, METRIC)
