@@ -43,6 +43,7 @@ SHEETS = (
     "why",
     "change",
     "leaflets",
+    "shelf",
     "print",
 )
 

@@ -74,8 +74,8 @@ def liquid_made(
     with desk.together():
         batch = _batch(dice, wanted, now, already)
         desk.batches.add(batch)
-        bottle = _bottle(desk, dice, batch, marks or Marks(), now)
-        desk.ledger.append(_bookings(dice, batch, bottle, now, already))
+        bottle = fresh_bottle(desk, dice, batch, marks or Marks(), now)
+        desk.ledger.append(first_lines(dice, batch, bottle, now, already))
         made = with_bottle(found, liquid, bottle.code, holds_ml=batch.made_ml)
         made = replace(made, made=moment_of(now))
         desk.plans.keep(made)
@@ -99,7 +99,7 @@ def _batch(dice: Dice, liquid: Liquid, now: Instant, already: HaveAlready | None
     )
 
 
-def _bottle(desk: Desk, dice: Dice, batch: Batch, marks: Marks, now: Instant) -> Bottle:
+def fresh_bottle(desk: Desk, dice: Dice, batch: Batch, marks: Marks, now: Instant) -> Bottle:
     """A bottle under a fresh code; a code that is taken is drawn again."""
     for _ in range(DRAWS):
         code = str(code_from(dice.below(COUNT)))
@@ -112,7 +112,7 @@ def _bottle(desk: Desk, dice: Dice, batch: Batch, marks: Marks, now: Instant) ->
     raise refuse("no-free-code", draws=DRAWS, ways_on=("try-again",))
 
 
-def _bookings(
+def first_lines(
     dice: Dice, batch: Batch, bottle: Bottle, now: Instant, already: HaveAlready | None
 ) -> list[Booking]:
     """Mixed; and, for a bottle that stood there before, charged with the film that went through it."""

@@ -1,21 +1,146 @@
-"""The Shelf page."""
+"""The Shelf: every bottle as its vessel, one bottle's ledger, mixing and pouring away."""
 
 from __future__ import annotations
 
-from fastapi import APIRouter
+from typing import Any, cast, get_args
+
+from fastapi import APIRouter, HTTPException
 from starlette.requests import Request
 from starlette.responses import Response
 
+from tankside.core.quantities.display import volume_sign
+from tankside.core.quantities.entry import read_volume
+from tankside.core.quantities.preferences import Preferences, preferences_from
+from tankside.core.refusals import Refused, refuse
+from tankside.core.shelf.bottles import Bottle
+from tankside.core.solutions.kinds import SolutionKind
+from tankside.core.solutions.notation import read_dilution
+from tankside.web.addresses import go_to
+from tankside.web.desk import InHouse
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.vessel import empty_vessel
+from tankside.web.first_evening import name_of
+from tankside.web.forms import Form, TypedForm, number_of, read_all
+from tankside.web.shelf_sheet import ledger_told, on_shelf
 from tankside.web.templating import page
+from tankside.workflows.get_ready import Marks
+from tankside.workflows.house import House
+from tankside.workflows.keep_bottles import contaminate, discard
+from tankside.workflows.mix_bottle import Mixed, mix_bottle
 
-router = APIRouter()
+router = APIRouter(prefix="/shelf")
 
 VESSEL = empty_vessel(graduation(low=0, high=1000, unit=50, long=5, middle=5, length_px=380, upward=True))
+KINDS = tuple((kind, kind.capitalize()) for kind in get_args(SolutionKind) if kind != "water")
+FIELDS = ("kind", "name", "parts", "volume", "used", "cap", "place")
+LONGEST_WORDS = 120
 
 
-@router.get("/shelf")
-def show(request: Request) -> Response:
-    """Shelf, empty."""
-    return page(request, "pages/shelf.html", here="Shelf", vessel=VESSEL)
+@router.get("")
+def show(request: Request, house: InHouse) -> Response:
+    """What stands there and what is left in it."""
+    bottles = on_shelf(house.desk, _preferences(house))
+    return page(
+        request, "pages/shelf.html", here="Shelf", vessel=VESSEL, bottles=bottles,
+        spoilt=sum(one.spoilt for one in bottles), tanks=house.desk.tanks.all(), signs=_signs(house),
+    )  # fmt: skip
+
+
+@router.get("/mix")
+def ask_mix(request: Request, house: InHouse) -> Response:
+    """A bottle mixed outside a plan, or one that stands there already."""
+    return _ask(request, house, Form.filled(kind="fixer", parts="1+4"))
+
+
+@router.post("/mix")
+def mix(request: Request, house: InHouse, form: TypedForm) -> Response:
+    """Book it under a fresh code."""
+    preferences = _preferences(house)
+    try:
+        told = read_all(
+            {
+                "kind": lambda: _kind(form),
+                "name": lambda: name_of(form, "name"),
+                "parts": lambda: read_dilution(form.text("parts")),
+                "volume": lambda: read_volume(form.text("volume"), preferences),
+                "used": lambda: number_of(form, "used"),
+            }
+        )
+        bottle = mix_bottle(house.desk, house.dice, _mixed(told), _marks(form), house.clock.now())
+    except Refused as refused:
+        return _ask(request, house, form, refused=refused)
+    return go_to(request, f"/shelf/{bottle.code}?new=yes")
+
+
+@router.get("/{code}")
+def one(request: Request, house: InHouse, code: str, new: str = "") -> Response:
+    """One bottle and its ledger."""
+    bottle = _known(house, code)
+    told = ledger_told(house.desk, bottle, _preferences(house), house.zone)
+    return page(request, "shelf/bottle.html", here="Shelf", told=told, new=bool(new), signs=_signs(house))
+
+
+@router.post("/{code}/discard")
+def pour_away(request: Request, house: InHouse, code: str) -> Response:
+    """Pour away all that is in it, once this was confirmed."""
+    discard(house.desk, house.dice, _known(house, code).code, house.clock.now())
+    return go_to(request, "/shelf")
+
+
+@router.post("/{code}/contaminated")
+def spoilt(request: Request, house: InHouse, code: str, form: TypedForm) -> Response:
+    """Note that something else got in."""
+    words = form.text("words")[:LONGEST_WORDS]
+    contaminate(house.desk, house.dice, _known(house, code).code, house.clock.now(), words=words)
+    return go_to(request, f"/shelf/{code}")
+
+
+def _known(house: House, code: str) -> Bottle:
+    """The bottle under a code; 404 where there is none."""
+    found = house.desk.bottles.by_code(code)
+    if found is None:
+        raise HTTPException(404)
+    return found
+
+
+def _preferences(house: House) -> Preferences:
+    """How this household reads amounts."""
+    return preferences_from(house.desk.preferences.all())
+
+
+def _signs(house: House) -> tuple[str]:
+    """The sign of the person's unit of volume."""
+    return (volume_sign(_preferences(house)),)
+
+
+def _kind(form: Form) -> SolutionKind:
+    """The kind of liquid chosen."""
+    told = form.text("kind")
+    if told not in dict(KINDS):
+        raise refuse("no-such-liquid", liquid=told[:20])
+    return cast(SolutionKind, told)
+
+
+def _mixed(told: dict[str, Any]) -> Mixed:
+    """What the form says of a bottle."""
+    return Mixed(told["kind"], told["name"], told["parts"], told["volume"], told["used"])
+
+
+def _marks(form: Form) -> Marks:
+    """The person's own signs on it."""
+    return Marks(form.text("cap"), form.text("place"))
+
+
+def _ask(request: Request, house: House, form: Form, *, refused: Refused | None = None) -> Response:
+    """The form of a bottle."""
+    if refused is not None:
+        form = form.refused_by(refused, say=request.app.state.say, fields=FIELDS)
+    return page(
+        request,
+        "shelf/mix.html",
+        status=422 if refused else 200,
+        here="Shelf",
+        form=form,
+        kinds=KINDS,
+        signs=_signs(house),
+    )
