@@ -38,7 +38,8 @@ def rolls_left(left: CapacityLeft) -> str:
 
 def capacity_sentence(left: CapacityLeft, *, planned: float, named: float) -> str:
     """What was used, and that two sources differ."""
-    return f"{_rolls(left.used_units)} used of {floor(planned + 1e-9)} to {floor(named + 1e-9)}. Two sources differ."
+    between = f"{floor(planned + 1e-9)} to {floor(named + 1e-9)}"
+    return f"{_rolls(left.used_units)} used of {between}. Two sources differ."
 
 
 def standing(batch: Batch, stands: Account, preferences: Preferences) -> str:

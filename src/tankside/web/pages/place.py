@@ -152,7 +152,8 @@ def _screen(
 
 
 AT = {
-    "hot_c": "hot", "room_c": "room", "liquid_c": "warm", "read_c": "read", "offset_k": "ice", "volume_ml": "tank_ml",
+    "hot_c": "hot", "room_c": "room", "liquid_c": "warm", "read_c": "read", "offset_k": "ice",
+    "volume_ml": "tank_ml",
 }  # fmt: skip
 """The field of each thing that a workflow refuses."""
 
