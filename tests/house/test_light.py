@@ -88,3 +88,23 @@ def test_the_core_loads_numpy_at_most() -> None:
     loaded = loaded_by(IMPORT_ALL, *modules)
     assert "tankside.core.run" in loaded
     assert set() == loaded & (FACES_AND_STORES | {"scipy", "click", "tankside.machine"})
+
+
+CALCULATIONS = [
+    ("time", "--time", "9:30", "--at", "20", "--tank-ml", "500", "--reads", "21"),
+    ("temper", "--ml", "500", "--to", "20", "--hot", "50", "--cold", "12"),
+    (
+        "curve",
+        *(word for i in range(21) for word in ("--pair", f"{0.15 * i:.2f}", f"{0.3 + 0.09 * i:.2f}")),
+        "--base-fog",
+        "0.3",
+    ),
+]
+
+
+@pytest.mark.parametrize("arguments", CALCULATIONS, ids=lambda words: words[0])
+def test_a_calculation_loads_no_face_store_or_statistics(arguments: tuple[str, ...]) -> None:
+    """An answer on the terminal needs numpy and a part of scipy, nothing else that is heavy."""
+    loaded = loaded_by(RUN_COMMAND, *arguments)
+    assert "numpy" in loaded
+    assert set() == loaded & FACES_AND_STORES

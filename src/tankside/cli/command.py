@@ -16,6 +16,7 @@ NOUNS = {
     "roll": "Add, list, find and change rolls.",
     "plan": "Make a plan of rolls, or show the latest.",
     "journal": "Every run, or one beside its plan.",
+    "curve": "What a step strip tells: speed, contrast, useful range.",
     "temper": "Hot and cold water for a jug at a wanted temperature.",
     "time": "How long to develop at what the developer reads.",
     "demo": "Where the invented demo lies; lay it out anew.",

@@ -6,11 +6,13 @@ from collections.abc import Callable
 
 import numpy as np
 
-from tankside.core.doubt.distributions import FloatArray
+from tankside.core.doubt.distributions import FloatArray, Values
 from tankside.core.rates import Q10, RateLaw
 from tankside.core.refusals import refuse
 
 _NODES, _WEIGHTS = np.polynomial.legendre.leggauss(3)
+
+_NEARLY_LEVEL = 1e-3
 
 Path = tuple[FloatArray, FloatArray]
 """Times in s from 0 and temperatures in C there, straight in between."""
@@ -21,16 +23,14 @@ def counted_so_far(times_s: FloatArray, temps_c: FloatArray, law: RateLaw) -> Fl
 
     Arguments: `times_s` rising from 0; `temps_c` (..., times), straight in between; `law` with a single
     factor, or one for each leading row. Result: same shape as `temps_c`.
-    Source: integral of k(T(t))/k(ref) dt, three-point Gauss-Legendre in each piece. Doubt: below 1e-6 of it
-    for pieces of at most 10 K; that of the law is far larger.
+    Source: integral of k(T(t))/k(ref) dt; a factor per 10 K exactly in each piece, an activation energy by
+    three-point Gauss-Legendre. Doubt: below 1e-6 of it for pieces of at most 10 K; that of the law is larger.
 
     >>> times, temps = np.array([0.0, 180, 360, 600]), np.array([20.4, 20.1, 19.8, 19.5])
     >>> round(float(counted_so_far(times, temps, Q10(2.5))[-1] / 60), 6)
     9.929869
     """
-    first, last = temps_c[..., :-1, None], temps_c[..., 1:, None]
-    inside = first + (last - first) * (_NODES + 1) / 2
-    pieces = _factors(law, inside) @ _WEIGHTS / 2 * np.diff(times_s)
+    pieces = _mean_factors(temps_c, law) * np.diff(times_s)
     start = np.zeros((*pieces.shape[:-1], 1))
     return np.asarray(np.concatenate([start, np.cumsum(pieces, axis=-1)], axis=-1), dtype=np.float64)
 
@@ -44,12 +44,13 @@ def equivalent_time(times_s: FloatArray, temps_c: FloatArray, law: RateLaw) -> F
     return np.asarray(counted_so_far(times_s, temps_c, law)[..., -1])
 
 
-def time_needed(needed_s: float, times_s: FloatArray, temps_c: FloatArray, law: RateLaw) -> FloatArray:
+def time_needed(needed_s: Values, times_s: FloatArray, temps_c: FloatArray, law: RateLaw) -> FloatArray:
     """Time in s at which the path has counted `needed_s` at `law.ref_c`.
 
     Beyond the end of the path its last temperature holds.
 
-    Arguments: `needed_s` above 0; path as in `counted_so_far`. Result: one time for each leading row.
+    Arguments: `needed_s` above 0, one for all or (rows, 1); path as in `counted_so_far`.
+    Result: one time for each leading row.
     Source: inverse of the integral, by Newton's steps in the piece. Doubt: 1e-6 of it.
 
     >>> round(float(time_needed(480, np.array([0.0, 600]), np.array([22.0, 22.0]), Q10(2.5)) / 60), 6)
@@ -118,6 +119,26 @@ def start_that_makes_it_right(
             time_s=time_s, needed_s=needed_s, least_c=least_c, most_c=most_c,
         )  # fmt: skip
     return float(brentq(short_by, least_c, most_c))
+
+
+def _mean_factors(temps_c: FloatArray, law: RateLaw) -> FloatArray:
+    """Mean rate factor of each straight piece between temperatures (..., times)."""
+    if isinstance(law, Q10):
+        steepness = np.log(np.asarray(law.factor_per_10k)) / 10
+        logs = (temps_c - law.ref_c) * (steepness[..., None] if steepness.ndim else steepness)
+        return _logarithmic_mean(np.exp(logs), np.diff(logs, axis=-1))
+    first, last = temps_c[..., :-1, None], temps_c[..., 1:, None]
+    return np.asarray(_factors(law, first + (last - first) * (_NODES + 1) / 2) @ _WEIGHTS / 2)
+
+
+def _logarithmic_mean(factors: FloatArray, steps: FloatArray) -> FloatArray:
+    """Mean of neighbours that an exponential joins, their logarithms `steps` apart; level ones too."""
+    first, last = factors[..., :-1], factors[..., 1:]
+    level = np.abs(steps) < _NEARLY_LEVEL
+    if level.all():
+        return np.asarray((first + last) * (0.5 - steps**2 / 24))
+    steep = (last - first) / np.where(level, 1.0, steps)
+    return np.asarray(np.where(level, (first + last) * (0.5 - steps**2 / 24), steep))
 
 
 def _inside_piece(

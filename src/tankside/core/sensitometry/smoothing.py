@@ -78,12 +78,11 @@ def smoothest(rows: FloatArray, right: FloatArray, roughness: FloatArray) -> Pen
     strength, which moves a curve by less than its reading error.
     """
     inner, cross, rough = rows.T @ rows, rows.T @ right, roughness.T @ roughness
-    best, likeliest = float(_STRENGTHS[0]), -np.inf
-    for strength in _STRENGTHS:
-        precision = inner + rough / strength**2
-        _, log_determinant = np.linalg.slogdet(precision)
-        explained = float(cross @ np.linalg.solve(precision, cross))
-        log_likelihood = 0.5 * (explained - log_determinant) - len(roughness) * np.log(strength)
-        if log_likelihood > likeliest:
-            best, likeliest = float(strength), log_likelihood
+    precisions = inner + rough / _STRENGTHS[:, None, None] ** 2
+    _, log_determinants = np.linalg.slogdet(precisions)
+    explained = np.linalg.solve(precisions, np.broadcast_to(cross[:, None], (len(_STRENGTHS), len(cross), 1)))
+    log_likelihoods = 0.5 * (explained[..., 0] @ cross - log_determinants) - len(roughness) * np.log(
+        _STRENGTHS
+    )
+    best = float(_STRENGTHS[int(np.argmax(log_likelihoods))])
     return Penalty(roughness / best, best)

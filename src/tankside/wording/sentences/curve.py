@@ -15,12 +15,16 @@ SENTENCES = {
     "no-grade-for-range": (
         "No paper grade takes a density range of {density}; the grades here take {least} to {most}."
     ),
+    "no-readings-in-file": (
+        "The file has the columns {typed}; it needs density, and log_h or step, in its first line."
+    ),
     "no-spread": "All these values are alike, so nothing tells what is odd.",
     "push-out-of-range": "A push of {stops} stops is not worked out here; it is -2 (a pull) to 3.",
     "push-out-of-reach": (
         "A push of {stops} stops asks for more contrast than this film gives in this developer, {c_inf}."
     ),
     "reading-beyond-calibration": "A reading of {reading} is beyond what was calibrated, {least} to {most}.",
+    "reading-unreadable": "Reading {row} of the file is not two numbers.",
     "reading-error-out-of-range": "A reading error of {sd} is none of a density; it is 0.001 to 0.2.",
     "speed-out-of-range": "A speed of {speed} is none of a film; it lies between 0.8 and 6400.",
     "step-density-out-of-range": "A density of {density} is none of a step; it lies between 0 and {most}.",
