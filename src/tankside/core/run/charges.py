@@ -108,7 +108,11 @@ def poured_ml(tankful: TankfulState, one: Pass) -> float:
 
 
 def share_drawn(state: RunState, tankful: TankfulState, one: Pass) -> float:
-    """How much of a pour came out of its bottle: all, or the stock in it where it was mixed in a jug."""
+    """How much of a pour came out of its bottle: all of it, or only the stock where the rest was jug water.
+
+    A bottle that was filled at 'Get ready' holds the mixed liquid, and the bench says so by its share of
+    stock; one of stock gave only its part.
+    """
     liquid = liquid_of(state, tankful, one.bath)
     if liquid is None or liquid.reusable:
         return 1.0
@@ -119,7 +123,8 @@ def share_drawn(state: RunState, tankful: TankfulState, one: Pass) -> float:
         return 0.0
     if one.bottle != liquid.bottle or liquid.volume_ml <= 0:
         return 1.0
-    return liquid.stock_ml / liquid.volume_ml
+    held = next((bottle.stock_share for bottle in state.bench if bottle.code == one.bottle), 1.0)
+    return min(1.0, liquid.stock_ml / liquid.volume_ml / held)
 
 
 def is_right_return(state: RunState, tankful: TankfulState, one: Pass, bottle: str) -> bool:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import pytest
-from unit.core.run.evening import DEVELOPER, FIXER, STOP, opened
+from unit.core.run.evening import BENCH, DEVELOPER, FIXER, STOP, opened
 
 from tankside.core.refusals import Refused
+from tankside.core.run.charges import charges
 from tankside.core.run.commands import ConfirmBottle, DrainBath, PourBath, SkipBath, TakeReading
+from tankside.core.run.events import BenchBottle
 
 
 def test_pouring_confirms_a_bottle_that_was_not_confirmed_at_measuring() -> None:
@@ -96,9 +98,16 @@ def test_a_request_from_a_screen_that_is_behind_is_refused() -> None:
 
 def test_the_developer_is_charged_by_the_stock_in_it() -> None:
     """500 mL of 1+1 mixed in a jug took 250 mL of stock; the rest of the bench is untouched."""
-    from tankside.core.run.charges import charges  # noqa: PLC0415
-
     sink = opened()
     sink.do(PourBath("A.develop"), 0)
     (owed,) = charges(sink.state)
     assert (owed.line.bottle, owed.line.kind, owed.line.ml) == (DEVELOPER, "drawn", -250.0)
+
+
+def test_a_developer_that_stands_mixed_is_charged_whole() -> None:
+    """The same pour from a bottle filled at 'Get ready', where half is stock, drew all of its 500 mL."""
+    mixed = BenchBottle(DEVELOPER, "developer", "umber stock", 500.0, 0.5, "grey", "far left")
+    sink = opened(bench=(mixed, *BENCH[1:]))
+    sink.do(PourBath("A.develop"), 0)
+    (owed,) = charges(sink.state)
+    assert (owed.line.bottle, owed.line.kind, owed.line.ml) == (DEVELOPER, "drawn", -500.0)
