@@ -18,6 +18,9 @@ from tankside.workflows.ports import Clock, Desk, Dice
 if TYPE_CHECKING:
     from fastapi import FastAPI
 
+    from tankside.core.safety.cautions import Caution
+    from tankside.core.solutions.formulas import Formula
+    from tankside.core.solutions.hydrates import Form
     from tankside.machine.data_folder import DataFolder
     from tankside.store.backup import BackedUp
     from tankside.store.restoring import Restored
@@ -240,3 +243,32 @@ def restore_folder(data_folder: Path | None, backup: Path, *, aside: bool) -> Re
     with folder.served_at("restore"):
         now = moment_of(MachineClock().now())
         return restore(backup, folder.own, photographs_beside(folder.own), now, aside=aside)
+
+
+def published_formulas() -> tuple[Formula, ...]:
+    """Every formula of the catalogue."""
+    from tankside.catalogue.formulas import formulas
+
+    return tuple(formulas().values())
+
+
+def published_formula(name: str) -> Formula:
+    """One formula of the catalogue, refused with those there are."""
+    from tankside.catalogue.formulas import formula
+
+    return formula(name)
+
+
+def published_form(substance: str, form: str) -> Form:
+    """One form of a substance of the catalogue, refused with those there are."""
+    from tankside.catalogue.substances import form_of
+
+    return form_of(substance, form)
+
+
+def hazards_of(name: str, percent: float) -> tuple[Caution, ...]:
+    """The cautions of a substance of the catalogue at `percent` by weight."""
+    from tankside.catalogue.substances import substance
+    from tankside.core.safety.hazards import cautions_at
+
+    return cautions_at(substance(name).hazards, percent=percent)

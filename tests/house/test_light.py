@@ -32,6 +32,9 @@ HELPS = [("--help",), ("--version",), *((noun, "--help") for noun in NOUNS)]
 CALCULATIONS = [
     ("temper", "--ml", "500", "--to", "20.8", "--hot", "52", "--cold", "14"),
     ("time", "--time", "9:30", "--at", "20", "--tank-ml", "500", "--reads", "21"),
+    ("wash", "--fill-ml", "300"),
+    ("capacity", "--ml", "1000", "--rolls", "7", "--fresh", "0:45", "--clears", "0:50"),
+    ("mix", "D-76", "--ml", "600"),
 ]
 
 RUN_COMMAND = """
@@ -76,7 +79,7 @@ def test_help_loads_neither_face_store_nor_science(arguments: tuple[str, ...]) -
 def test_a_calculation_loads_neither_face_nor_store(arguments: tuple[str, ...]) -> None:
     """Numbers come from the core alone."""
     loaded = loaded_by(RUN_COMMAND, *arguments)
-    assert "tankside.core.thermal" in loaded
+    assert loaded & {f"tankside.core.{science}" for science in ("thermal", "permanence", "solutions")}
     assert set() == loaded & FACES_AND_STORES
 
 

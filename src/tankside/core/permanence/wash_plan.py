@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from math import floor, log10
 from typing import Literal
 
 from tankside.core.permanence.washing import (
@@ -87,14 +88,16 @@ class WashAnswer:
 
 
 def told_residual(residual_g_m2: float) -> float | None:
-    """A residual as it may be told: to 0.001 g/m2, and None ('well below') under 0.002.
+    """A residual as it may be told: two figures, to 0.001 g/m2 at most; None ('well below') under 0.002.
 
     Own model: docs/science/washing: real films give up their last traces more slowly. Doubt: severalfold.
 
-    >>> told_residual(0.00854), told_residual(0.0003)
-    (0.009, None)
+    >>> told_residual(0.00854), told_residual(1.197), told_residual(0.0003)
+    (0.009, 1.2, None)
     """
-    return round(residual_g_m2, 3) if residual_g_m2 >= FLOOR_G_M2 else None
+    if residual_g_m2 < FLOOR_G_M2:
+        return None
+    return round(residual_g_m2, min(3, 1 - floor(log10(residual_g_m2))))
 
 
 def judge_wash(soaks_s: Sequence[float], washing: Washing) -> WashAnswer:

@@ -32,6 +32,13 @@ OF_SUBSTANCE: dict[str, tuple[CautionCode, ...]] = {
 }
 """What the trade adds (common practice)."""
 
+SAID_BY: dict[CautionCode, CautionCode] = {
+    "skin-allergy": "gloves-developer",
+    "burns": "acid-concentrate",
+    "sulfite-and-asthma": "sulfur-dioxide",
+}
+"""What need not be said where the other is said already."""
+
 GLACIAL_PERCENT = 90.0
 
 
@@ -73,6 +80,23 @@ def cautions_at(hazards: Sequence[Hazard], *, percent: float = 100.0) -> tuple[C
     for added in _of_the_trade(holding, percent):
         found.setdefault(added, Caution(added))
     return (*found.values(), SHEET)
+
+
+def said_once(told: Sequence[Caution]) -> tuple[Caution, ...]:
+    """The cautions of one bench, each once, the maker's sheet last; what one says another need not.
+
+    Own model: docs/science/cautions. Doubt: none.
+
+    >>> sheet, acid = Caution("makers-sheet"), Caution("acid-concentrate")
+    >>> [one.code for one in said_once([acid, sheet, Caution("burns"), acid, sheet])]
+    ['acid-concentrate', 'makers-sheet']
+    """
+    codes = {one.code for one in told}
+    once: dict[CautionCode, Caution] = {}
+    for one in told:
+        if one.code != SHEET.code and SAID_BY.get(one.code) not in codes:
+            once.setdefault(one.code, one)
+    return (*once.values(), SHEET)
 
 
 def _of_the_trade(holding: Sequence[Hazard], percent: float) -> tuple[CautionCode, ...]:

@@ -12,6 +12,7 @@ SENTENCES = {
     "form-unknown": "There is no {substance} as {form} in the catalogue; it has {known}.",
     "formula-unknown": "There is no formula {name} in the catalogue; it has {known}.",
     "formula-unreadable": "'{typed}' cannot be read as a chemical formula.",
+    "have-unreadable": "'{typed}' cannot be read; write SUBSTANCE=FORM, as borax=pentahydrate.",
     "not-in-the-formula": "{formula} holds no {substance}.",
     "not-the-same-salt": "{have} cannot stand in for {called_for}: it does something else.",
     "nothing-to-share-over": "There is no film to share the cost over.",
