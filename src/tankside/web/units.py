@@ -3,38 +3,38 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal, cast, get_args
+from typing import cast, get_args
 
+from tankside.core.quantities.preferences import TemperatureUnit, VolumeUnit
 from tankside.workflows.ports import PreferenceBook
 
-Temperature = Literal["celsius", "fahrenheit"]
-Volume = Literal["ml", "fl-oz"]
+DEGREES: dict[TemperatureUnit, str] = {"C": "Celsius", "F": "Fahrenheit"}
 
 
 @dataclass(frozen=True, slots=True)
 class Units:
     """One unit for each quantity."""
 
-    temperature: Temperature = "celsius"
-    volume: Volume = "ml"
+    temperature: TemperatureUnit = "C"
+    volume: VolumeUnit = "ml"
 
     @property
     def words(self) -> str:
         """Both, as a person says them."""
         volume = "Litres" if self.volume == "ml" else "Fluid ounces"
-        return f"{volume} and {self.temperature.capitalize()}"
+        return f"{volume} and {DEGREES[self.temperature]}"
 
 
 def read_units(temperature: str, volume: str) -> Units:
     """The units that two words name; a word that names none leaves the usual one.
 
-    >>> read_units("fahrenheit", "gallon").words
+    >>> read_units("F", "gallon").words
     'Litres and Fahrenheit'
     """
     usual = Units()
     return Units(
-        cast(Temperature, temperature) if temperature in get_args(Temperature) else usual.temperature,
-        cast(Volume, volume) if volume in get_args(Volume) else usual.volume,
+        cast(TemperatureUnit, temperature) if temperature in get_args(TemperatureUnit) else usual.temperature,
+        cast(VolumeUnit, volume) if volume in get_args(VolumeUnit) else usual.volume,
     )
 
 

@@ -11,7 +11,18 @@ from fastapi.testclient import TestClient
 from tankside.cli.command import command
 from tankside.web.templating import CONTENTS
 
-OTHERS = ["/", "/contents", "/settings", "/start/demo", "/start/restore", "/start/phone"]
+OTHERS = [
+    "/",
+    "/contents",
+    "/settings",
+    "/start/demo",
+    "/start/restore",
+    "/start/phone",
+    "/place",
+    "/leaflets",
+    "/leaflets/new",
+    "/shelf/mix",
+]
 
 
 @pytest.mark.parametrize("path", [*(place.path for place in CONTENTS), *OTHERS])

@@ -25,10 +25,10 @@ def test_a_choice_made_on_a_page_is_on_the_disk(tmp_path: Path) -> None:
     with open_house(file, SetClock(), CountingDice()) as house:
         client = TestClient(app_over(house), base_url=origin, headers={"origin": origin})
         assert str(tmp_path) in client.get("/").text
-        client.post("/settings/units", data={"temperature": "fahrenheit", "volume": "ml"})
+        client.post("/settings/units", data={"temperature": "F", "volume": "ml"})
 
     with desk_over(file) as again:
-        assert "fahrenheit" == again.preferences.all()["temperature"]
+        assert "F" == again.preferences.all()["temperature"]
 
 
 def test_a_stop_ends_an_open_stream_by_itself(caplog: pytest.LogCaptureFixture) -> None:

@@ -31,10 +31,10 @@ def test_a_forged_theme_reaches_no_page(client: TestClient) -> None:
 
 def test_units_are_kept_and_said_at_the_start(client: TestClient) -> None:
     """The first screen says which units stand."""
-    client.post("/settings/units", data={"temperature": "fahrenheit", "volume": "fl-oz"})
+    client.post("/settings/units", data={"temperature": "F", "volume": "us_fl_oz"})
 
     assert "Fluid ounces and Fahrenheit" in client.get("/").text
-    assert 'value="fahrenheit" checked' in client.get("/settings").text
+    assert 'value="F" checked' in client.get("/settings").text
 
 
 def test_the_cookie_is_out_of_reach_of_scripts_and_other_sites(client: TestClient) -> None:
@@ -42,3 +42,14 @@ def test_the_cookie_is_out_of_reach_of_scripts_and_other_sites(client: TestClien
     answer = client.post("/settings/theme", data={"theme": "dim"}, follow_redirects=False)
 
     assert {"httponly", "samesite=strict"} <= set(answer.headers["set-cookie"].lower().split("; "))
+
+
+def test_chosen_degrees_are_those_of_every_page(client: TestClient) -> None:
+    """What is chosen here is what a plan is read and written in: 68 is a temperature, and so is 69.8."""
+    client.post("/settings/units", data={"temperature": "F", "volume": "ml"})
+    six = {
+        "film": "Ferry 200", "format": "135-36", "index": "200", "developer": "Umber", "dilution": "1+1",
+        "time": "9:30", "temp": "68", "tank": "500", "reads": "69.8", "answered": "reads",
+    }  # fmt: skip
+
+    assert "69.8 °F in the jug" in client.post("/begin", data=six).text

@@ -16,13 +16,17 @@ from tankside.web.device import (
 )
 from tankside.web.forms import Form, TypedForm
 from tankside.web.templating import page
-from tankside.web.units import choose_units, chosen_units, read_units
+from tankside.web.units import DEGREES, choose_units, chosen_units, read_units
 
 router = APIRouter()
 
 THEMES = (("device", "As the device"), ("light", "Light"), ("dark", "Dark"), ("dim", "Dim"))
-TEMPERATURES = (("celsius", "Celsius"), ("fahrenheit", "Fahrenheit"))
-VOLUMES = (("ml", "Millilitres"), ("fl-oz", "Fluid ounces (US)"))
+TEMPERATURES = tuple(DEGREES.items())
+VOLUMES = (
+    ("ml", "Millilitres"),
+    ("us_fl_oz", "Fluid ounces (US)"),
+    ("imperial_fl_oz", "Fluid ounces (imperial)"),
+)
 
 
 @router.get("/settings")
