@@ -58,7 +58,7 @@ def open_house(file: Path, clock: Clock, dice: Dice, *, pace: float = 1.0) -> It
     try:
         desk = stored_desk(database)
         live_runs = LiveRuns(desk, dice, written=broadcast.written)
-        yield House(desk, live_runs, broadcast, clock, dice, zone_of_machine(), pace)
+        yield House(desk, live_runs, broadcast, clock, dice, zone_of_machine(), pace, clock.now())
     finally:
         broadcast.close()
         database.close()

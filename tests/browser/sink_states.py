@@ -53,6 +53,12 @@ def _overtime() -> Moment:
     return sink, 640.0
 
 
+def _outage() -> Moment:
+    sink = opened(plan("A"))
+    sink.do(PourBath("A.develop"), 0)
+    return sink, 700.0
+
+
 def _pour() -> Moment:
     sink, _ = _last_minute()
     sink.do(DrainBath("A.develop"), 614)
@@ -120,6 +126,7 @@ STATES: dict[str, Callable[[], Moment]] = {
     "measure": _measure,
     "last-minute": _last_minute,
     "overtime": _overtime,
+    "outage": _outage,
     "pour": _pour,
     "stop": _stop,
     "fix": _fix,
@@ -131,12 +138,17 @@ STATES: dict[str, Callable[[], Moment]] = {
     "wrong-bottle": _wrong_bottle,
 }
 
+LOOKED_S = {"outage": 370.0}
+"""When the page of a state last looked, where that was not just now."""
+
 
 def state_screen(name: str) -> Screen:
     """The screen of one state, one tankful where one is meant."""
     sink, seconds = STATES[name]()
     one = "B" not in name and name not in ("two-tankfuls", "running", "cue-due")
-    found = screen(sink.run, at(seconds), watching=1)
+    since = LOOKED_S.get(name)
+    since_us = None if since is None else at(since).wall_us
+    found = screen(sink.run, at(seconds), watching=1, since_us=since_us)
     return replace(found, tankfuls=found.tankfuls[:1], acts=_own(found)) if one else found
 
 

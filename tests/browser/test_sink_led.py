@@ -138,6 +138,9 @@ def test_a_dead_server_stops_nothing(chromium: Browser, tmp_path: Path) -> None:
         evening.pass_s(6)
         settled(page)
         expect(page.locator("#touch")).to_have_text("in touch")
+        plate = page.locator("#notices .plate").first
+        expect(plate).to_contain_text("Out of touch from ")
+        expect(plate).to_contain_text("2 notes from then are kept.")
         stored = {one.kind: one for one in evening.events() if one.kind in ("bath-drained", "bath-poured")}
         assert 1 == evening.kinds().count("A bath-drained")
         assert 2 == evening.kinds().count("A bath-poured")

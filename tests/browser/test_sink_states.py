@@ -17,6 +17,7 @@ Box = dict[str, Any]
 # The clock of these pictures stands still, so that a state is the one that was asked for.
 STILL = """
 globalThis.sinkTick = { now: () => 0, wall: () => 0, every: () => {}, after: () => () => {} };
+if (location.protocol === "http:") localStorage.clear();
 globalThis.EventSource = class { addEventListener() {} close() {} };
 """
 CUT = """() => {

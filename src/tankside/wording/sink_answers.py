@@ -18,14 +18,22 @@ def say_answer(answer: Answer, zone: str) -> str:
     """
     match answer.code:
         case "already-noted":
-            happened = (EPOCH + timedelta(microseconds=answer.at_us)).astimezone(_zone(zone))
-            return f"Already noted {happened:%H:%M:%S}."
+            return f"Already noted {clock_words(answer.at_us, zone)}."
         case "put-right":
             return "Put right."
         case "closed":
             return "The run is closed."
         case "opened" | "noted" | "agreed":
             return ""
+
+
+def clock_words(at_us: int, zone: str) -> str:
+    """Microseconds since the epoch as a clock of that zone reads.
+
+    >>> clock_words(72_000_000_000, "UTC")
+    '20:00:00'
+    """
+    return f"{(EPOCH + timedelta(microseconds=at_us)).astimezone(_zone(zone)):%H:%M:%S}"
 
 
 def _zone(name: str) -> tzinfo:

@@ -57,6 +57,7 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "right-earlier": "10 s earlier",
         "right-later": "10 s later",
         "right-not": "It did not happen",
+        "away-read": "I have read it",
         "all-hung": "Everything hangs",
     }
 )

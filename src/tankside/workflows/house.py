@@ -6,6 +6,7 @@ from collections.abc import AsyncIterator, Callable
 from dataclasses import dataclass
 from typing import Protocol
 
+from tankside.core.run.instants import Instant
 from tankside.workflows.note_at_sink import Sink
 from tankside.workflows.ports import Clock, Desk, Dice
 
@@ -25,6 +26,7 @@ class House:
     """A whole Tankside behind its ports; `zone` is where its clock hangs, by name.
 
     `pace` is how many times as fast as the machine's its clock runs: 1 but in the demo.
+    `began` is when this program opened the house.
     """
 
     desk: Desk
@@ -34,3 +36,4 @@ class House:
     dice: Dice
     zone: str = "UTC"
     pace: float = 1.0
+    began: Instant | None = None

@@ -41,7 +41,7 @@ def test_the_first_screen_after_the_outage_says_what_happened_and_what_is_best()
     found = over.contrast.percent
     assert (round(found.value), round(found.low), round(found.high)) == (13, 10, 17)
     assert over.best == DrainBath("A.develop", "drain", held=True)
-    view = sink_view(sink.state, at(700), away_since=at(370))
+    view = sink_view(sink.state, at(700), away_since_us=at(370).wall_us)
     assert view.away is not None
     assert [one.id for one in view.away.cues] == [
         "A.develop.invert-7",
@@ -54,7 +54,7 @@ def test_the_first_screen_after_the_outage_says_what_happened_and_what_is_best()
 
 def test_a_shorter_outage_is_no_drama() -> None:
     """Back at 9:35 nothing has gone otherwise: it may be drained up to 10 s late."""
-    assert sink_view(developing().state, at(575), away_since=at(370)).consequences == ()
+    assert sink_view(developing().state, at(575), away_since_us=at(370).wall_us).consequences == ()
 
 
 def test_every_tap_is_kept() -> None:

@@ -96,8 +96,8 @@ class SinkView:
     closed: bool
 
 
-def sink_view(state: RunState, now: Instant, *, away_since: Instant | None = None) -> SinkView:
-    """The sink as it is at `now`; `away_since` is when a screen or the program last looked."""
+def sink_view(state: RunState, now: Instant, *, away_since_us: int | None = None) -> SinkView:
+    """The sink as it is at `now`; `away_since_us` is when anybody last looked, on the run's timeline."""
     now_us = state.timeline.at_us(now)
     script = cue_script(state).as_of(now_us)
     views = [_tankful(state, one, script, now_us) for one in state.tankfuls]
@@ -108,7 +108,7 @@ def sink_view(state: RunState, now: Instant, *, away_since: Instant | None = Non
         tankfuls=tuple(views),
         consequences=consequences(state, now_us),
         doubts=doubts(state),
-        away=_away(state, away_since, now_us),
+        away=_away(state, away_since_us, now_us),
         close=CloseRun() if all(view.stage == "done" for view in views) and state.closed is None else None,
         closed=state.closed is not None,
     )
@@ -215,8 +215,7 @@ def _urgency(view: TankfulView, now_us: int) -> float:
     return view.needs_us
 
 
-def _away(state: RunState, since: Instant | None, now_us: int) -> Away | None:
-    if since is None:
+def _away(state: RunState, from_us: int | None, now_us: int) -> Away | None:
+    if from_us is None:
         return None
-    from_us = state.timeline.at_us(since)
     return Away(from_us, now_us, due(state, from_us, now_us))

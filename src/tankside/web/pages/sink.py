@@ -11,7 +11,7 @@ from tankside.web.desk import AtDesk, InHouse
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.vessel import empty_vessel
 from tankside.web.pages.sink_wire import KnownRun
-from tankside.web.screen.show import run_page, screen_of
+from tankside.web.screen.show import first_screen, run_page
 from tankside.web.templating import page
 
 router = APIRouter()
@@ -31,4 +31,4 @@ def show(request: Request, desk: AtDesk) -> Response:
 @router.get("/sink/{run}")
 def lead(request: Request, run: KnownRun, house: InHouse) -> Response:
     """The page that leads a run."""
-    return run_page(request, screen_of(house, run))
+    return run_page(request, first_screen(house, run))

@@ -97,9 +97,9 @@ def _no(refusal: Refusal, say: Say, asked: Mapping[str, Any] = MappingProxyType(
 
 
 @router.get("/screen")
-def screen(run: KnownRun, house: InHouse) -> dict[str, Any]:
-    """What every screen of this run shows now."""
-    return shown(house, run)
+def screen(run: KnownRun, house: InHouse, since: int | None = None) -> dict[str, Any]:
+    """What every screen of this run shows now, and what happened `since` it last looked, in microseconds."""
+    return shown(house, run, since_us=since)
 
 
 @router.get("/stream", response_class=EventSourceResponse)
@@ -116,7 +116,7 @@ def last_seq(house: House, run: UUID) -> int:
     return found.last_seq if found else 0
 
 
-def shown(house: House, run: Run) -> dict[str, Any]:
+def shown(house: House, run: Run, *, since_us: int | None = None) -> dict[str, Any]:
     """The screen of a run as plain JSON, with the number it stands at."""
-    told: dict[str, Any] = plain(screen_of(house, run))
+    told: dict[str, Any] = plain(screen_of(house, run, since_us=since_us))
     return told

@@ -10,6 +10,7 @@ from tankside.core.run.state import Run, RunState, TankfulState
 from tankside.web.drawing.kinds import sign_of_solution
 from tankside.web.screen.acts import acts
 from tankside.web.screen.baths import baths
+from tankside.web.screen.meanwhile import meanwhile
 from tankside.web.screen.notes import earlier_notes
 from tankside.web.screen.notices import notices
 from tankside.web.screen.values import BenchBottle, Screen, TankfulFace
@@ -29,11 +30,20 @@ SOLUTIONS = {
 
 
 def screen(
-    run: Run, now: Instant, *, preferences: Preferences = PLAIN, pace: float = 1.0, watching: int = 0
+    run: Run,
+    now: Instant,
+    *,
+    preferences: Preferences = PLAIN,
+    pace: float = 1.0,
+    watching: int = 0,
+    since_us: int | None = None,
 ) -> Screen:
-    """Everything that a browser needs to show this run and to lead it alone."""
+    """Everything that a browser needs to show this run and to lead it alone.
+
+    `since_us` is when it last looked, None where it has looked all the while.
+    """
     state = run.state
-    view = sink_view(state, now)
+    view = sink_view(state, now, away_since_us=since_us)
     script = cue_script(state)
     return Screen(
         run=str(run.key),
@@ -46,6 +56,7 @@ def screen(
         bench=_bench(state),
         notices=notices(state, view, preferences),
         notes=earlier_notes(run),
+        away=meanwhile(run, view, preferences, pace),
         pace=pace,
         watching=watching,
         fahrenheit=preferences.temperature == "F",

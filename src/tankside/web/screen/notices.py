@@ -23,7 +23,7 @@ def notices(state: RunState, view: SinkView, preferences: Preferences) -> tuple[
     """The urgent first; what cannot be helped only while it is fresh."""
     told = [one for one in view.consequences if one.urgent or view.now_us - one.at_us < FRESH_US]
     return (
-        *(_happened(one, state, preferences) for one in told),
+        *(happened(one, state, preferences) for one in told),
         *(_doubtful(one, state) for one in view.doubts),
         *_closing(view),
     )
@@ -39,11 +39,17 @@ def _closing(view: SinkView) -> tuple[Notice, ...]:
     return (Notice("fact", "", "Bottles back in their places, waste in its can.", (end,)),)
 
 
-def _happened(one: Consequence, state: RunState, preferences: Preferences) -> Notice:
+def happened(one: Consequence, state: RunState, preferences: Preferences) -> Notice:
+    """One consequence, with the command that is best now."""
     said = say_consequence(one, state, preferences)
     ways = () if one.best is None else (Button(said.best, "", command=asked(one.best)),)
     heading = f"{one.tankful}: {said.head[:1].lower()}{said.head[1:]}"
-    return Notice("refusal" if one.urgent else "warning", heading, said.more, ways)
+    return Notice("refusal" if one.urgent else "warning", heading, said.more, ways, about_of(one))
+
+
+def about_of(one: Consequence) -> str:
+    """What tells one consequence from another."""
+    return f"{one.code} {one.bath}"
 
 
 def _doubtful(one: Doubt, state: RunState) -> Notice:

@@ -16,10 +16,22 @@ from tankside.web.templating import page
 from tankside.workflows.house import House
 
 
-def screen_of(house: House, run: Run) -> Screen:
-    """What every screen of this run shows now, in the household's units."""
+def screen_of(house: House, run: Run, *, since_us: int | None = None) -> Screen:
+    """What every screen of this run shows now, in the household's units; one last looked at `since_us`."""
     preferences = preferences_from(house.desk.preferences.all())
-    return screen(run, house.clock.now(), preferences=preferences, pace=house.pace)
+    return screen(run, house.clock.now(), preferences=preferences, pace=house.pace, since_us=since_us)
+
+
+def first_screen(house: House, run: Run) -> Screen:
+    """The screen for a page that cannot tell when it last looked.
+
+    If the program has begun anew since the last note, nobody is known to have looked after that note.
+    """
+    last_us = max((note.at_us for note in run.settled.notes), default=None)
+    began = house.began
+    if last_us is None or began is None or run.state.timeline.at_us(began) <= last_us:
+        return screen_of(house, run)
+    return screen_of(house, run, since_us=last_us)
 
 
 def run_page(request: Request, shown: Screen) -> Response:

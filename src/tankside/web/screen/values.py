@@ -161,12 +161,13 @@ class BenchBottle:
 
 @dataclass(frozen=True, slots=True)
 class Notice:
-    """A refusal, a warning or a plain fact, with its ways on."""
+    """A refusal, a warning or a plain fact, with its ways on; `about` names what it tells of."""
 
     kind: Literal["refusal", "warning", "fact"]
     heading: str
     sentence: str
     ways: tuple[Button, ...] = ()
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,7 +181,10 @@ class EarlierNote:
 
 @dataclass(frozen=True, slots=True)
 class Screen:
-    """Everything that one run shows; `anchors` are when things happened, in microseconds since the epoch."""
+    """Everything that one run shows; `anchors` are when things happened, in microseconds since the epoch.
+
+    `away` tells what happened while nobody looked, for a page that asked since when.
+    """
 
     run: str
     seq: int
@@ -192,6 +196,7 @@ class Screen:
     bench: tuple[BenchBottle, ...] = ()
     notices: tuple[Notice, ...] = ()
     notes: tuple[EarlierNote, ...] = ()
+    away: Notice | None = None
     pace: float = 1.0
     watching: int = 0
     fahrenheit: bool = False

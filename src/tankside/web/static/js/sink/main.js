@@ -27,7 +27,7 @@ const main = new MainAct(button, {
 let shown = "";
 
 function step() {
-  if (clock.parted()) page.askAgain(true);
+  if (clock.parted()) page.wake(true);
   const view = page.look({ width: innerWidth, height: innerHeight });
   main.offers(view.main?.id);
   page.showNotices((way) => press(way));
@@ -66,10 +66,10 @@ addEventListener("pointerdown", () => {
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState !== "visible") return;
   stayAwake();
-  page.askAgain();
+  page.wake();
 });
 addEventListener("resize", step);
-addEventListener("online", () => page.askAgain());
+addEventListener("online", () => page.wake());
 page.onChange = step;
 new Stream(to(`/sink/${run}/stream`), { onScreen: (news) => page.take(news), onTouch: (inTouch) => page.touch(inTouch) });
 tick.every(step);

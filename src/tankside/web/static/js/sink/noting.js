@@ -18,6 +18,7 @@ export class Noting extends Telling {
     const at_us = Math.round(this.clock.us() - ago_s * 1e6);
     this.opened = undefined;
     this.said = undefined;
+    this.away = undefined;
     if (act.sets && !act.asks) this.script.note(act.sets, at_us);
     this.queue.add({ ...act.command, ...altered }, { ago_s, saw_seq: this.screen.seq, sets: act.asks ? "" : act.sets, at_us });
     this.onChange();

@@ -1,16 +1,17 @@
 // The state of the page: the last screen, what was noted since, and whether the server answers.
 import { to } from "../address.js";
-import { Noting } from "./noting.js";
+import { Contact } from "./contact.js";
 import { soon } from "./owner.js";
 import { Queue } from "./queue.js";
 import { Script } from "./script.js";
+import { Seen } from "./seen.js";
 import { tick } from "./tick.js";
 import { viewOf } from "./view.js";
 
 const SOON_S = 8;
 const ASK_MS = 5000;
 
-export class Page extends Noting {
+export class Page extends Contact {
   constructor(run, screen, clock) {
     super();
     Object.assign(this, { run, clock, inTouch: true, onChange: () => {} });
@@ -20,7 +21,9 @@ export class Page extends Noting {
       onAnswer: (note, answer) => this.answered(note, answer),
       onTouch: (inTouch, screen, trouble) => this.heard(inTouch, screen, trouble),
     });
+    this.seen = new Seen(run);
     this.asked_ms = tick.now();
+    this.away = screen.away;
     this.take(screen);
   }
 
@@ -35,42 +38,15 @@ export class Page extends Noting {
     this.onChange();
   }
 
-  // After an attempt to send: what the server shows now, and why it kept no more.
-  heard(inTouch, screen, trouble) {
-    this.touch(inTouch);
-    this.trouble = trouble;
-    if (screen) this.take(screen);
-    else this.onChange();
-  }
-
-  touch(inTouch) {
-    if (inTouch && !this.inTouch) this.queue.send();
-    this.inTouch = inTouch;
-  }
-
   look(viewport) {
     const us = this.clock.us();
     this.queue.again(ASK_MS);
-    if (!this.inTouch && tick.now() - this.asked_ms >= ASK_MS) this.askAgain();
+    if (this.inTouch ? this.mayAsk() : tick.now() - this.asked_ms >= ASK_MS) this.askAgain();
+    this.seen.look(us, this.inTouch);
     if (this.shown && this.shown.until <= us) this.shown = undefined;
     this.view = viewOf(this.script, us, { inTouch: this.inTouch, shown: this.shown?.letter, opened: this.opened, viewport });
     const next = soon(this.script, us, SOON_S);
     this.soon = next && this.script.tankful(next);
     return this.view;
-  }
-
-  async askAgain(parted = false) {
-    this.asked_ms = tick.now();
-    if (parted) this.clock.anchor(this.clock.us(), this.screen.pace);
-    try {
-      const from = tick.now();
-      const answer = await fetch(to(`/sink/${this.run}/screen`), { headers: { accept: "application/json" } });
-      if (!answer.ok) throw new Error(`answered ${answer.status}`);
-      this.take(await answer.json(), tick.now() - from);
-      this.touch(true);
-      if (parted) this.tell("clocks-parted");
-    } catch {
-      this.touch(false);
-    }
   }
 }

@@ -13,6 +13,17 @@ export class Telling {
     return !this.checked && this.screen.acts.every((act) => !act.sets || this.script.anchor(act.sets) === undefined);
   }
 
+  // What happened meanwhile is asked only once everything noted here is stored.
+  mayAsk() {
+    return this.seen.since !== undefined && !this.queue.kept.length && !this.asking;
+  }
+
+  // What the server says of the time in which nobody looked; it stands until something is noted, or it was read.
+  meanwhile(away) {
+    this.away = away;
+    this.seen.told();
+  }
+
   tell(phrase) {
     this.told = { words: this.screen.phrases[phrase], ms: tick.now() };
     this.onChange();
@@ -32,7 +43,14 @@ export class Telling {
     if (this.trouble) notices.push({ ...this.trouble, heading: phrases["not-stored"] });
     if (this.said) notices.push(this.said.notice);
     const told = this.screen.notices.map((notice) => ({ ...notice, ways: notice.ways.filter((way) => !this.isMain(way)) }));
-    showNotices(document.getElementById("notices"), [...told, ...notices], (way) => this.way(way, onWay));
+    const { away } = this, rest = away ? told.filter(({ about }) => !about || about !== away.about) : told;
+    const first = away ? [{ ...away, ways: [...away.ways.filter((way) => !this.isMain(way)), { words: phrases["away-read"], read: true }] }] : [];
+    showNotices(document.getElementById("notices"), [...first, ...rest, ...notices], (way) => this.way(way, onWay));
+  }
+
+  read() {
+    this.away = undefined;
+    this.onChange();
   }
 
   // The two tones, heard once, are enough for the evening.
@@ -51,7 +69,8 @@ export class Telling {
 
   way(way, onWay) {
     this.said = undefined;
-    if (way.check) this.check();
+    if (way.read) this.read();
+    else if (way.check) this.check();
     else onWay(way);
   }
 }

@@ -48,13 +48,15 @@ function beyond(script, bath, { begun, had, left, over, phrases }) {
   return { under: had < bath.most_s ? bath.after : fill(phrases["too-long"], { t: span(-left) }), late };
 }
 
-// A cue that is being carried out stays until its hands are done; else what comes first.
-function nextOf(script, { letter, us, end, phrases }) {
+// A cue that is being carried out stays until its hands are done; else what comes first. A developer that is over
+// comes out before anything else is done.
+function nextOf(script, { letter, us, end, phrases, main, bath, over }) {
   const now = script.screen.acts.find((act) => {
     const due = script.due(act);
     return !act.sets && due !== undefined && script.lives(act, act.tankful) && due <= us && us < due + act.for_s * S;
   });
-  const first = now ? { act: now, due: us } : script.ahead(us).find(({ act }) => act.cue);
+  const out = over && bath.exact && main && script.due(main) <= us;
+  const first = now ? { act: now, due: us } : out ? { act: main, due: script.due(main) } : script.ahead(us).find(({ act }) => act.cue);
   if (!first) return undefined;
   const { act, due } = first, own = act.tankful === letter, s = (due - us) / S;
   const when = s >= 0.5 ? fill(phrases.in, { t: span(s) }) : now || s > -1 ? phrases.now : fill(phrases.ago, { t: span(-s) });
