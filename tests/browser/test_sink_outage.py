@@ -42,7 +42,7 @@ def test_a_developer_two_minutes_over_is_said_in_one_breath(chromium: Browser, t
 
 @pytest.mark.parametrize("remembers", [True, False])
 def test_a_shorter_outage_says_what_comes_next(chromium: Browser, tmp_path: Path, *, remembers: bool) -> None:
-    """Back at 7:00 nothing is late; a device that looked before names its own last look, another the last note."""
+    """Back at 7:00 nothing is late; a device names its own last look, a fresh one the last note."""
     with sink_evening(chromium, tmp_path) as evening:
         page = evening.open("phone")
         evening.until_s(0)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import datetime, timedelta
 from uuid import UUID
 from zoneinfo import ZoneInfo
@@ -33,7 +32,7 @@ from tankside.workflows.get_ready import HaveAlready, Marks, liquid_made
 from tankside.workflows.house import House
 from tankside.workflows.keep_bottles import discard
 from tankside.workflows.keep_place import add_tank, keep_thermometer
-from tankside.workflows.keep_rolls import NewRoll, add_roll, edit_roll
+from tankside.workflows.keep_rolls import NewRoll, add_roll
 from tankside.workflows.make_plan import Chosen, make_plan
 from tankside.workflows.moments import EPOCH, moment_of
 from tankside.workflows.open_run import open_run
@@ -92,15 +91,6 @@ def _lived(house: House, evening: Evening, number: int, today: datetime) -> None
     for liquid in plan.liquids:
         if not liquid.reusable and liquid.bottle is not None:
             discard(desk, dice, liquid.bottle, there.now, words="used once")
-    for roll in rolls:
-        _done(desk, roll)
-
-
-def _done(desk: Desk, key: UUID) -> None:
-    """A roll that hangs is done."""
-    roll = desk.rolls.by_key(key)
-    assert roll is not None
-    edit_roll(desk, replace(roll, standing="done"))
 
 
 def _added(house: House, one: Exposed, today: datetime) -> UUID:

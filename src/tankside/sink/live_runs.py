@@ -16,6 +16,7 @@ from tankside.core.run.instants import Instant
 from tankside.core.run.replay import follow
 from tankside.core.run.state import Run
 from tankside.core.shelf.bookings import Booking
+from tankside.workflows.follow_rolls import follow_rolls
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
 from tankside.workflows.records import Conflict, KeptAnswer
@@ -109,18 +110,21 @@ class LiveRuns:
         events = decision.events
         answer = KeptAnswer(command.id, run, decision.answer, events[0].seq, events[-1].seq)
         after = follow(held.run, events)
-        self._write(after, decision, answer, now)
+        self._write(held.run, after, decision, answer, now)
         held.run = after
         self._written(run)
         return answer
 
-    def _write(self, after: Run, decision: Decision, answer: KeptAnswer, now: Instant) -> None:
-        """Events, what they move in the ledger and the answer, in one transaction, synced."""
+    def _write(
+        self, before: Run | None, after: Run, decision: Decision, answer: KeptAnswer, now: Instant
+    ) -> None:
+        """Events, what they move in the ledger and of the rolls, and the answer: one transaction, synced."""
         with self._desk.together():
             self._passing("before the event")
             self._desk.run_log.append(decision.events)
             self._passing("after the event")
             self._desk.ledger.append(self._bookings(after, decision.events[-1].id, now))
+            follow_rolls(self._desk, before, after)
             self._passing("after the ledger")
             self._desk.answers.keep(answer)
             self._passing("before the commit")

@@ -27,7 +27,8 @@ def what_happened(cues: Sequence[Cue], noted: int, *, several: bool = False) -> 
     due = f"Due meanwhile: {fell}." if fell else "Nothing fell due meanwhile."
     if not noted:
         return due
-    return f"{due} {f'{noted} notes' if noted > 1 else 'One note'} from then {'are' if noted > 1 else 'is'} kept."
+    kept = "One note from then is kept." if noted == 1 else f"{noted} notes from then are kept."
+    return f"{due} {kept}"
 
 
 def best_now(cue: Cue, due_us: int | None, now_us: int) -> str:

@@ -13,7 +13,16 @@ from evening import PLAN, key
 from evening_clock import CountingDice, at
 
 from tankside.core.refusals import Refusal, Refused
-from tankside.core.run.commands import CloseRun, Command, DrainBath, PourBath, WithdrawNote, WriteNote
+from tankside.core.run.commands import (
+    CloseRun,
+    Command,
+    DrainBath,
+    EndTankful,
+    HangFilm,
+    PourBath,
+    WithdrawNote,
+    WriteNote,
+)
 from tankside.core.run.decide.drafts import Answer
 from tankside.sink.live_runs import LiveRuns
 from tankside.workflows.note_at_sink import note_at_sink
@@ -167,3 +176,37 @@ def test_a_withdrawn_pour_moves_the_ledger_by_a_new_row(bench: Bench) -> None:
     assert len(before) + 1 == len(bench.desk.ledger.all())
     assert (1000.0, 0.0) == stands(bench.desk, "K7M4-T")
     assert () == left_to_book(bench.desk)
+
+
+def rolls_stand(bench: Bench) -> set[str]:
+    """Where the rolls of tankful A stand."""
+    return {one.standing for one in bench.desk.rolls.all()}
+
+
+def test_rolls_follow_their_tankful(bench: Bench) -> None:
+    """They should be in the tank once developer is poured, done once they hang, and back if withdrawn."""
+    assert {"waiting"} == rolls_stand(bench)
+    bench.live.note(RUN, phone(1, PourBath("A.develop")), at(600.0))
+    assert {"in the tank"} == rolls_stand(bench)
+    bench.live.note(RUN, phone(2, HangFilm("A")), at(4000.0))
+    assert {"done"} == rolls_stand(bench)
+    noted = [one for one in bench.desk.run_log.after(RUN) if one.kind in ("film-hung", "tankful-ended")]
+    for number, note in enumerate(noted):
+        bench.live.note(RUN, phone(3 + number, WithdrawNote(note.id)), at(4010.0))
+    assert {"in the tank"} == rolls_stand(bench)
+
+
+def test_a_roll_changed_by_hand_stays_so(bench: Bench) -> None:
+    """It should write a standing only when a note moves it."""
+    bench.live.note(RUN, phone(1, PourBath("A.develop")), at(600.0))
+    for roll in bench.desk.rolls.all():
+        bench.desk.rolls.keep(replace(roll, standing="lost"))
+    bench.live.note(RUN, phone(2, WriteNote("dropped on the floor")), at(700.0))
+    assert {"lost"} == rolls_stand(bench)
+
+
+def test_an_image_lost_is_a_roll_lost(bench: Bench) -> None:
+    """It should mark the rolls of a tankful whose image is gone."""
+    bench.live.note(RUN, phone(1, PourBath("A.stop", "K7M4-T")), at(600.0))
+    bench.live.note(RUN, phone(2, EndTankful("A", "image lost")), at(700.0))
+    assert {"lost"} == rolls_stand(bench)
