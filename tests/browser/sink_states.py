@@ -11,6 +11,7 @@ from tankside.core.run.commands import (
     ChangeWater,
     ConfirmBottle,
     DrainBath,
+    EndTankful,
     HangFilm,
     PourBath,
     TakeReading,
@@ -110,6 +111,7 @@ def _hang() -> Moment:
 def _done() -> Moment:
     sink, _ = _hang()
     sink.do(HangFilm("A"), 2350)
+    sink.do(EndTankful("B", "given up"), 2352)
     return sink, 2360.0
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from browser.sink_evening import SinkEvening, press, settled, sink_evening
+from browser.sink_evening import RUN, SinkEvening, press, settled, sink_evening
 from browser.taps import Taps
 from playwright.sync_api import Browser, Page, expect
 
@@ -64,7 +64,28 @@ def test_a_tankful_by_touch_costs_fifteen_taps(chromium: Browser, tmp_path: Path
         assert 15 >= taps.taps
         expect(taps.page.locator("#plain-heading")).to_have_text("Everything hangs")
         assert ["A film-hung"] == _of(evening, "A", "film-hung")
+        _close(evening, taps.page)
         assert 3 == len(_of(evening, "A", "water-changed"))
+
+
+def _close(evening: SinkEvening, page: Page) -> None:
+    """The session is closed only in touch; then the journal is one press away."""
+    close = page.get_by_role("button", name="Close the session")
+    evening.stop()
+    evening.pass_s(6)
+    expect(page.locator("#touch")).to_have_text("out of touch")
+    close.tap()
+    evening.start()
+    evening.pass_s(6)
+    expect(page.locator("#touch")).to_have_text("in touch")
+    evening.pass_s(1)
+    assert "run-closed" not in evening.kinds()
+    close.tap()
+    settled(page)
+    assert "run-closed" == evening.kinds()[-1]
+    expect(close).to_have_count(0)
+    page.get_by_role("button", name="To the journal").tap()
+    page.wait_for_url(f"**/journal/{RUN}**")
 
 
 def test_two_tankfuls_by_touch(chromium: Browser, tmp_path: Path) -> None:
@@ -94,6 +115,11 @@ def test_two_tankfuls_by_keyboard(chromium: Browser, tmp_path: Path) -> None:
         _follow(evening, page, act)
 
         assert "A reading-taken" in evening.kinds()
+        page.keyboard.press("c")
+        settled(page)
+        assert "run-closed" == evening.kinds()[-1]
+        page.keyboard.press("j")
+        page.wait_for_url(f"**/journal/{RUN}**")
         for letter in "AB":
             assert 1 == len(_of(evening, letter, "film-hung"))
 

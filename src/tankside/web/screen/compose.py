@@ -12,7 +12,7 @@ from tankside.web.screen.acts import acts
 from tankside.web.screen.baths import baths
 from tankside.web.screen.meanwhile import meanwhile
 from tankside.web.screen.notes import earlier_notes
-from tankside.web.screen.notices import notices
+from tankside.web.screen.notices import endings, notices
 from tankside.web.screen.values import BenchBottle, Screen, TankfulFace
 from tankside.wording.cues import BATHS
 from tankside.wording.refusals import PLAIN
@@ -56,6 +56,7 @@ def screen(
         bench=_bench(state),
         notices=notices(state, view, preferences),
         notes=earlier_notes(run),
+        endings=endings(run, view),
         away=meanwhile(run, view, preferences, pace),
         pace=pace,
         watching=watching,

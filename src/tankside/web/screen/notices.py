@@ -7,10 +7,12 @@ from typing import Any
 
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.refusals import Refusal
+from tankside.core.run.commands import Asked as Command
+from tankside.core.run.commands import Request
 from tankside.core.run.consequences import Consequence
 from tankside.core.run.doubts import Doubt
 from tankside.core.run.sink_view import SinkView
-from tankside.core.run.state import RunState
+from tankside.core.run.state import Run, RunState
 from tankside.web.screen.acts import asked
 from tankside.web.screen.values import Button, Notice
 from tankside.wording.consequences import WAYS, say_consequence, say_doubt
@@ -30,21 +32,34 @@ def notices(state: RunState, view: SinkView, preferences: Preferences) -> tuple[
 
 
 def _closing(view: SinkView) -> tuple[Notice, ...]:
-    """The way out once nothing is left to do."""
+    """What is left for the hands once nothing is left to do."""
     if view.closed:
         return (Notice("fact", "", "The session is closed."),)
     if view.close is None:
         return ()
-    end = Button("End the session", "", command=asked(view.close))
-    return (Notice("fact", "", "Bottles back in their places, waste in its can.", (end,)),)
+    return (Notice("fact", "", "Bottles back in their places, waste in its can."),)
+
+
+def endings(run: Run, view: SinkView) -> tuple[Button, ...]:
+    """The ways on once nothing is left to do: close the session, go to its journal."""
+    if view.close is None and not view.closed:
+        return ()
+    journal = Button("To the journal", "j", page=f"/journal/{run.key}")
+    if view.close is None:
+        return (journal,)
+    return (Button("Close the session", "c", command=asked(view.close), asks=True), journal)
 
 
 def happened(one: Consequence, state: RunState, preferences: Preferences) -> Notice:
     """One consequence, with the command that is best now."""
     said = say_consequence(one, state, preferences)
-    ways = () if one.best is None else (Button(said.best, "", command=asked(one.best)),)
+    ways = () if one.best is None else (_best(said.best, one.best),)
     heading = f"{one.tankful}: {said.head[:1].lower()}{said.head[1:]}"
     return Notice("refusal" if one.urgent else "warning", heading, said.more, ways, about_of(one))
+
+
+def _best(words: str, best: Command) -> Button:
+    return Button(words, "", command=asked(best), asks=isinstance(best, Request))
 
 
 def about_of(one: Consequence) -> str:

@@ -14,13 +14,18 @@ Sheet = Literal["dip", "earlier", "more", "bottle", "right", "skip", "scan"]
 
 @dataclass(frozen=True, slots=True)
 class Button:
-    """One of the others: it opens a sheet, or notes `command` at once; `key` is its key on a keyboard."""
+    """One of the others: it opens a sheet or a page, or notes `command` at once.
+
+    `key` is its key on a keyboard; `asks` marks a request, which needs the server.
+    """
 
     words: str
     key: str
     sheet: Sheet | None = None
     command: Asked | None = None
     said: str = ""
+    page: str = ""
+    asks: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,7 +188,8 @@ class EarlierNote:
 class Screen:
     """Everything that one run shows; `anchors` are when things happened, in microseconds since the epoch.
 
-    `away` tells what happened while nobody looked, for a page that asked since when.
+    `away` tells what happened while nobody looked, for a page that asked since when. `endings` are
+    the ways on once nothing is left to do.
     """
 
     run: str
@@ -197,6 +203,7 @@ class Screen:
     notices: tuple[Notice, ...] = ()
     notes: tuple[EarlierNote, ...] = ()
     away: Notice | None = None
+    endings: tuple[Button, ...] = ()
     pace: float = 1.0
     watching: int = 0
     fahrenheit: bool = False

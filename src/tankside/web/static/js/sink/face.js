@@ -41,12 +41,12 @@ function showActs(view, script) {
     say(get("main-hint"), fill(main.hint, { due: dueWords(view) }).replace(/^, /, ""));
     pictogramInto(get("main-pictogram"), main.pictogram);
   }
-  showOthers(othersOf(view));
+  showOthers(othersOf(view, script.screen));
 }
 
-// Beside a guard or an empty tank stand the act's own others, beside a bath its; More always.
-function othersOf({ main, poured, bath, tankful }) {
-  if (!main) return tankful.baths[0].others.slice(-1);
+// Beside a guard or an empty tank stand the act's own others, beside a bath its; in the end the ways on; More always.
+function othersOf({ main, poured, bath, tankful }, { endings }) {
+  if (!main) return [...endings, ...tankful.baths[0].others.slice(-1)];
   return main.others.length || !poured ? main.others : bath.others;
 }
 

@@ -46,6 +46,8 @@ function draw(view) {
 
 function press(other) {
   if (other.sheet) sheets.open(other.sheet);
+  else if (other.page) location.assign(to(other.page));
+  else if (other.asks && !page.inTouch) page.tell("requests-off");
   else page.ask(other.command, { said: other.said });
 }
 
