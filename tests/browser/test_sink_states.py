@@ -122,7 +122,7 @@ def test_axe_finds_nothing_in_any_state(still: Callable[[str, str], Page], theme
     assert {state: [] for state in STATES} == found
 
 
-SHEETS = ("dip", "more", "earlier", "bottle", "right", "skip")
+SHEETS = ("dip", "more", "why", "earlier", "bottle", "right", "skip")
 NEAR = """(id) => [...document.querySelectorAll(`#sheet-${id} :is(button, a, input)`)].map((one) => {
   const { x, y, width, height } = one.getBoundingClientRect();
   return { x, y, width, height, main: one.id === "dip-note" };

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tankside.core.quantities.preferences import Preferences
-from tankside.core.run.cue_script import cue_script
+from tankside.core.run.cue_script import cue_script, end_after_s
 from tankside.core.run.instants import Instant
 from tankside.core.run.sink_view import SinkView, TankfulView, sink_view
 from tankside.core.run.state import Run, RunState, TankfulState
@@ -13,10 +13,11 @@ from tankside.web.screen.baths import baths
 from tankside.web.screen.meanwhile import meanwhile
 from tankside.web.screen.notes import earlier_notes
 from tankside.web.screen.notices import endings, notices
-from tankside.web.screen.values import BenchBottle, Screen, TankfulFace
+from tankside.web.screen.values import BenchBottle, Screen, TankfulFace, Why
 from tankside.wording.cues import BATHS
 from tankside.wording.refusals import PLAIN
 from tankside.wording.sink_phrases import PHRASES
+from tankside.wording.sink_why import why_heading, why_this_end
 
 NUMBERS = ("no", "one", "two", "three", "four", "five", "six")
 SOLUTIONS = {
@@ -50,7 +51,9 @@ def screen(
         seq=run.last_seq,
         now_us=view.now_us,
         zone=state.zone,
-        tankfuls=tuple(_tankful(state, one, _seen(view, one), view.now_us) for one in state.tankfuls),
+        tankfuls=tuple(
+            _tankful(state, one, _seen(view, one), view.now_us, preferences) for one in state.tankfuls
+        ),
         acts=acts(state, script.cues),
         anchors=dict(script.anchors.known_us),
         bench=_bench(state),
@@ -70,7 +73,9 @@ def _seen(view: SinkView, one: TankfulState) -> TankfulView:
     return next(seen for seen in view.tankfuls if seen.letter == one.letter)
 
 
-def _tankful(state: RunState, one: TankfulState, view: TankfulView, now_us: int) -> TankfulFace:
+def _tankful(
+    state: RunState, one: TankfulState, view: TankfulView, now_us: int, preferences: Preferences
+) -> TankfulFace:
     count = len(one.plan.rolls)
     rolls = f"{NUMBERS[count] if count < len(NUMBERS) else count} roll{'' if count == 1 else 's'}"
     film = one.plan.rolls[0].film if len({roll.film for roll in one.plan.rolls}) == 1 else ""
@@ -85,6 +90,19 @@ def _tankful(state: RunState, one: TankfulState, view: TankfulView, now_us: int)
         next_bath=view.next_bath,
         next_words=BATHS[one.bath(view.next_bath).kind] if view.next_bath else "No bath is left.",
         ended=f"Tankful {one.letter} is done." if view.stage == "done" else "",
+        why=_why(state, one, preferences),
+    )
+
+
+def _why(state: RunState, one: TankfulState, preferences: Preferences) -> Why | None:
+    """The door to the working of the end, while the developer is in the tank."""
+    there = one.in_tank
+    if there is None or one.bath(there.bath).kind != "develop":
+        return None
+    return Why(
+        heading=why_heading(end_after_s(one, one.bath(there.bath))),
+        sentences=why_this_end(state, one, there.bath, preferences),
+        page=f"/plan/why/time?tankful={one.letter}&plan={state.plan.key}&back=sink",
     )
 
 

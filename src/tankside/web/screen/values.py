@@ -140,6 +140,15 @@ class BathFace:
 
 
 @dataclass(frozen=True, slots=True)
+class Why:
+    """Where the end of a developer comes from; `page` holds the working of its planned time."""
+
+    heading: str
+    sentences: tuple[str, ...]
+    page: str
+
+
+@dataclass(frozen=True, slots=True)
 class TankfulFace:
     """One tankful: its letter, tank and baths in order; `missed` are ids of acts that were not done."""
 
@@ -152,6 +161,7 @@ class TankfulFace:
     next_bath: str | None = None
     next_words: str = ""
     ended: str = ""
+    why: Why | None = None
 
 
 @dataclass(frozen=True, slots=True)

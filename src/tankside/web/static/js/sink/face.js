@@ -3,6 +3,7 @@ import { drawHands } from "./hands.js";
 import { pictogramInto } from "./pictograms.js";
 import { drawStage } from "./stage.js";
 import { dueWords, heldFor } from "./due.js";
+import { offerWhy } from "./why.js";
 import { clockWords, fill, say } from "./words.js";
 
 const get = (id) => document.getElementById(id);
@@ -16,6 +17,7 @@ export function showView(view, script, { inTouch, soon }) {
   say(get("clock"), clockWords(us, script.screen.zone));
   say(get("touch"), touchWords(script.screen, inTouch));
   showActs(view, script);
+  offerWhy(view);
   drawStage(view, script);
   drawHands(view, script);
   say(get("timer"), timerWords(view));

@@ -3,6 +3,7 @@ import { choice } from "./choice.js";
 import { openDip } from "./dip.js";
 import { fillTanks, listenToMore } from "./more.js";
 import { fillNotes } from "./right.js";
+import { fillWhy } from "./why.js";
 
 const get = (id) => document.getElementById(id);
 
@@ -31,7 +32,7 @@ export class Sheets {
 
   open(name) {
     for (const open of document.querySelectorAll("dialog[open]")) open.close();
-    const fill = { dip: openDip, earlier: ({ page }) => (get("earlier-what").textContent = page.view.main?.button ?? ""), bottle: (sheets) => sheets.fillBottles(), right: fillNotes, skip: ({ page }) => (get("skip-what").textContent = page.view.tankful.next_words), more: fillTanks }[name];
+    const fill = { dip: openDip, earlier: ({ page }) => (get("earlier-what").textContent = page.view.main?.button ?? ""), bottle: (sheets) => sheets.fillBottles(), right: fillNotes, why: fillWhy, skip: ({ page }) => (get("skip-what").textContent = page.view.tankful.next_words), more: fillTanks }[name];
     fill?.(this);
     get(`sheet-${name}`).showModal();
   }
