@@ -59,9 +59,9 @@ PRINTED = {
 }
 DELTA_X = {"A": 0.295600, "B": 0.426019, "C": 0.257600, "D": 0.316486}
 MEASURES: tuple[Measure, ...] = (speed_point, rise_over_1_30, average_gradient, contrast_index)
-# What that file says of densities rounded to 0.01: log Hm within 0.024, Gbar 0.012, contrast index 0.013;
-# it says nothing of the rise, which is 1.30 times a gradient.
-ROUNDED = (0.0245, 0.0205, 0.0125, 0.0135)
+# What that file says of densities rounded to 0.01: log Hm within 0.024, Gbar 0.012, contrast index 0.013, to
+# which smoothing adds 0.001 at the corners of C; it says nothing of the rise, 1.30 times a gradient.
+ROUNDED = (0.0245, 0.0205, 0.0125, 0.0140)
 STEPS = rows_of("curves-constructed.csv")
 LOG_H = np.array([float(row["log10H"]) for row in STEPS])
 

@@ -16,6 +16,7 @@ from tankside.core.rates import Q10, Q10_BELIEF
 from tankside.core.thermal.drift import temp_at
 from tankside.core.thermal.mixing import Water, mix
 from tankside.core.thermal.tank import met_c, plastic_worth_ml
+from tankside.figures import curve_pages
 from tankside.figures.plain import DEVELOPER, INK, SECOND, field, name_end, svg_of
 
 
@@ -132,6 +133,10 @@ PAGES: dict[str, tuple[str, Callable[[], Axes]]] = {
     "rate-and-equivalent-time": ("Time for the contrast of 9:30 at 20 C", rate),
     "contrast-and-time": ("Contrast through 0.56 at 9:30", contrast),
     "doubt": ("Where the doubt of an end comes from", doubt),
+    "curves": ("An invented strip of 21 steps and its curve", curve_pages.curve),
+    "speed-and-contrast-index": ("Speed point, rise over 1.30 and contrast index", curve_pages.arcs),
+    "kinetics": ("Contrast against time before and after three strips", curve_pages.kinetics),
+    "process-control": ("Sixteen control strips", curve_pages.control),
 }
 
 

@@ -41,11 +41,16 @@ class Splines:
         return log_h, self.at(log_h)
 
     def roughness(self) -> FloatArray:
-        """Rows that take the change of rise from spline to spline; at a foot it starts from none."""
+        """Rows that take the change of slope, in density per knot, from spline to spline.
+
+        At a foot it starts from none. Splines at both ends are narrower, so the same rise is steeper there.
+        """
         count = len(self.knots) - _DEGREE - 2
-        changes = np.diff(np.eye(count), axis=0)
+        widths = self.knots[1 + _DEGREE : 1 + _DEGREE + count] - self.knots[1 : 1 + count]
+        slopes = np.diag(np.max(widths) / widths)
+        changes = np.diff(slopes, axis=0)
         if self.foot:
-            changes = np.vstack([np.eye(1, count), changes])
+            changes = np.vstack([slopes[:1], changes])
         return np.hstack([np.zeros((len(changes), 1)), changes])
 
 
