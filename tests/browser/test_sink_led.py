@@ -189,14 +189,19 @@ def _at_s(event: object) -> int:
 
 
 def test_a_second_screen_shows_an_act_without_reload(chromium: Browser, tmp_path: Path) -> None:
-    """What one screen notes stands on the other as soon as it is stored."""
+    """What one screen notes stands on the other as soon as it is stored; each counts the others."""
     with sink_evening(chromium, tmp_path) as evening:
         first, second = evening.open("phone"), evening.open("laptop")
         evening.until_s(0)
         press(Taps(first), "R5TN-6, pouring")
 
         expect(second.locator("#main-words")).to_have_text("Draining")
-        expect(second.locator("#touch")).to_contain_text("in touch")
+        second.evaluate("sinkTick.pass(1000)")
+        expect(second.locator("#touch")).to_have_text("in touch, one other screen watching")
+        first.goto("about:blank")
+        expect(second.locator("body")).to_have_attribute("data-watching", "0")
+        second.evaluate("sinkTick.pass(1000)")
+        expect(second.locator("#touch")).to_have_text("in touch")
 
 
 def test_early_draining_must_be_held(chromium: Browser, tmp_path: Path) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import AsyncIterator, Callable
 from dataclasses import dataclass
 from typing import Protocol
+from uuid import UUID
 
 from tankside.core.run.instants import Instant
 from tankside.workflows.note_at_sink import Sink
@@ -14,8 +15,11 @@ from tankside.workflows.ports import Clock, Desk, Dice
 class Following(Protocol):
     """Whatever wakes the screens of a run."""
 
-    def follow(self, number: Callable[[], int]) -> AsyncIterator[int]:
-        """The number of the view now, and again each time it has changed, until closed."""
+    def follow(self, number: Callable[[], int], run: UUID | None = None) -> AsyncIterator[int]:
+        """The number of the view now, and again when it or who watches `run` has changed, until closed."""
+
+    def watching(self, run: UUID) -> int:
+        """How many screens follow this run."""
 
     def close(self) -> None:
         """End every stream."""

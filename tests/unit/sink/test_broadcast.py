@@ -117,3 +117,34 @@ def test_a_closed_broadcast_ends_streams_that_wait(bench: Bench) -> None:
         return heard
 
     assert [3] == asyncio.run(asyncio.wait_for(watched(), SOON_S))
+
+
+def test_a_screen_is_told_when_another_comes_and_goes(bench: Bench) -> None:
+    """It should count the followers of its own run, and tell them anew though nothing was written."""
+    broadcast = Broadcast(bench.database.version, poll_s=NEVER_S)
+    counted: list[int] = []
+
+    async def first() -> None:
+        async for _ in broadcast.follow(lambda: 7, RUN):
+            counted.append(broadcast.watching(RUN))
+            if 1 == len(counted):
+                second.set()
+            elif 2 == len(counted):
+                leave.set()
+            else:
+                broadcast.close()
+
+    async def another() -> None:
+        await second.wait()
+        following = broadcast.follow(lambda: 7, RUN)
+        await anext(following)
+        await leave.wait()
+        await following.aclose()  # type: ignore[attr-defined]
+
+    async def both() -> None:
+        await asyncio.gather(first(), another())
+
+    second, leave = asyncio.Event(), asyncio.Event()
+    asyncio.run(asyncio.wait_for(both(), SOON_S))
+    assert [1, 2, 1] == counted
+    assert 0 == broadcast.watching(UUID(int=99))

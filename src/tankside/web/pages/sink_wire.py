@@ -105,7 +105,7 @@ def screen(run: KnownRun, house: InHouse, since: int | None = None) -> dict[str,
 @router.get("/stream", response_class=EventSourceResponse)
 async def stream(run: KnownRun, house: InHouse) -> AsyncIterator[ServerSentEvent]:
     """The screen, and again whenever something was noted, here or by another program."""
-    async for number in house.broadcast.follow(lambda: last_seq(house, run.key)):
+    async for number in house.broadcast.follow(lambda: last_seq(house, run.key), run.key):
         told = await run_in_threadpool(lambda: shown(house, known_run(run.key, house)))
         yield ServerSentEvent(event="screen", data=told, id=str(number), retry=RETRY_MS)
 

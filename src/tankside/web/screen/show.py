@@ -17,9 +17,19 @@ from tankside.workflows.house import House
 
 
 def screen_of(house: House, run: Run, *, since_us: int | None = None) -> Screen:
-    """What every screen of this run shows now, in the household's units; one last looked at `since_us`."""
+    """What every screen of this run shows now, in the household's units; one last looked at `since_us`.
+
+    Whoever asks is taken to follow the run too, so the others that watch are one fewer.
+    """
     preferences = preferences_from(house.desk.preferences.all())
-    return screen(run, house.clock.now(), preferences=preferences, pace=house.pace, since_us=since_us)
+    return screen(
+        run,
+        house.clock.now(),
+        preferences=preferences,
+        pace=house.pace,
+        watching=max(0, house.broadcast.watching(run.key) - 1),
+        since_us=since_us,
+    )
 
 
 def first_screen(house: House, run: Run) -> Screen:

@@ -32,7 +32,7 @@ export class Telling {
 
   showNotices(onWay) {
     const { phrases } = this.screen, facts = [];
-    document.body.dataset.kept = String(this.queue.kept.length);
+    Object.assign(document.body.dataset, { kept: this.queue.kept.length, watching: this.screen.watching });
     const waiting = this.inTouch ? 0 : this.queue.kept.length;
     if (!this.inTouch) facts.push(phrases["requests-off"]);
     if (waiting) facts.push(fill(phrases["kept-here"], { n: waiting }));
