@@ -10,7 +10,7 @@ from evening import PLAN
 from tankside.core.planning.timetable import timetable
 from tankside.core.quantities.preferences import Preferences
 from tankside.web.drawing.session import LAPTOP, NARROW, PHONE, Layout, Session, session
-from tankside.web.plan_page import pictures
+from tankside.web.shown.evening import pictures
 
 LAYOUTS = [pytest.param(one, id=f"{one.width_px:.0f}") for one in (NARROW, PHONE, LAPTOP)]
 

@@ -19,10 +19,10 @@ from tankside.core.quantities.preferences import Preferences, preferences_from
 from tankside.core.refusals import Refused
 from tankside.web.addresses import go_to
 from tankside.web.desk import AtDesk, InHouse
-from tankside.web.first_evening import FIELDS, QUESTIONS, Question, answers_to, is_answered, six_answers
 from tankside.web.forms import Form, TypedForm
 from tankside.web.templating import page
-from tankside.web.two_readings import Readings, as_meant, readings_of
+from tankside.web.typed.first_evening import FIELDS, QUESTIONS, Question, answers_to, is_answered, six_answers
+from tankside.web.typed.two_readings import Readings, as_meant, readings_of
 from tankside.workflows.begin_first_evening import begin_first_evening
 
 router = APIRouter()

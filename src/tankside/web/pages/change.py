@@ -13,11 +13,11 @@ from tankside.core.quantities.display import temperature_sign, volume_sign
 from tankside.core.quantities.preferences import preferences_from
 from tankside.core.refusals import Refused, refuse
 from tankside.web.addresses import go_to
-from tankside.web.change_form import FIELDS, read_change
-from tankside.web.change_sheet import No, change_sheet, refusal_with_ways
 from tankside.web.desk import InHouse
 from tankside.web.forms import Form, TypedForm
+from tankside.web.shown.change import No, refusal_with_ways, shown_change
 from tankside.web.templating import page
+from tankside.web.typed.change import FIELDS, read_change
 from tankside.wording.plan_changes import difference_sentence
 from tankside.workflows.change_plan import change_plan
 from tankside.workflows.house import House
@@ -88,7 +88,7 @@ def _screen(
         "plan/change.html",
         status=status,
         here="Plan",
-        change=change_sheet(plan, wish, preferences),
+        change=shown_change(plan, wish, preferences),
         form=form,
         said=said or (),
         no=no,

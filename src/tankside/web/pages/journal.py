@@ -17,7 +17,7 @@ from tankside.web.desk import AtDesk, InHouse
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.months import months
 from tankside.web.drawing.vessel import empty_vessel
-from tankside.web.journal_sheet import day_words, moment, sheet
+from tankside.web.shown.journal import day_words, moment, shown_tankful
 from tankside.web.templating import page
 from tankside.wording.journal import verdict
 from tankside.workflows.moments import moment_of
@@ -91,7 +91,7 @@ def one_run(request: Request, desk: AtDesk, run: str) -> Response:
 def one_tankful(request: Request, desk: AtDesk, run: str, letter: str) -> Response:
     """One tankful: the verdict, what differed, planned beside happened, and what is proposed."""
     preferences = preferences_from(desk.preferences.all())
-    shown = sheet(read_tankful(desk, Which(key_of(run), letter)), preferences)
+    shown = shown_tankful(read_tankful(desk, Which(key_of(run), letter)), preferences)
     return page(request, "journal/tankful.html", here="Journal", shown=shown)
 
 

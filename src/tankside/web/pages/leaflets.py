@@ -17,11 +17,11 @@ from tankside.core.refusals import Refused
 from tankside.core.solutions.notation import read_dilution
 from tankside.web.addresses import go_to
 from tankside.web.desk import InHouse
-from tankside.web.first_evening import name_of
 from tankside.web.forms import Form, TypedForm, read_all
-from tankside.web.leaflet_sheet import leaflet
+from tankside.web.shown.leaflets import leaflet
 from tankside.web.templating import page
-from tankside.web.two_readings import as_meant, readings_of
+from tankside.web.typed.first_evening import name_of
+from tankside.web.typed.two_readings import as_meant, readings_of
 from tankside.workflows.add_leaflet_row import add_leaflet_row, combination_for, least_stock_told
 from tankside.workflows.house import House
 from tankside.workflows.keep_rolls import find_roll

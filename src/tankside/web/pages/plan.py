@@ -18,7 +18,7 @@ from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.session import clock_words
 from tankside.web.drawing.vessel import empty_vessel
 from tankside.web.forms import TypedForm
-from tankside.web.plan_sheet import sheet
+from tankside.web.shown.plan import shown_plan
 from tankside.web.templating import page
 from tankside.workflows.house import House
 from tankside.workflows.keep_rolls import find_roll
@@ -39,7 +39,7 @@ def show(request: Request, house: InHouse) -> Response:
         return page(request, "pages/plan.html", here="Plan", vessel=VESSEL)
     preferences = preferences_from(house.desk.preferences.all())
     today = today_at(house, plan.place.zone)
-    shown = sheet(plan, preferences, today=today, learnt=what_changed(house.desk, plan))
+    shown = shown_plan(plan, preferences, today=today, learnt=what_changed(house.desk, plan))
     return page(request, "plan/show.html", here="Plan", plan=shown)
 
 

@@ -18,7 +18,7 @@ from tankside.core.refusals import Refused, refuse
 from tankside.web.addresses import go_to
 from tankside.web.desk import InHouse
 from tankside.web.forms import Form, TypedForm, number_of, read_all
-from tankside.web.ready_sheet import ready
+from tankside.web.shown.ready import ready
 from tankside.web.templating import page
 from tankside.workflows.change_plan import AsKeptNow, DeveloperReads, change_plan
 from tankside.workflows.get_ready import HaveAlready, Marks, liquid_made

@@ -20,8 +20,8 @@ from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.months import months
 from tankside.web.drawing.vessel import empty_vessel
 from tankside.web.forms import Form, TypedForm
-from tankside.web.roll_form import FIELDS, filled, new_roll, of_roll, over
 from tankside.web.templating import page
+from tankside.web.typed.roll import FIELDS, filled, new_roll, of_roll, over
 from tankside.wording.rolls import said_format
 from tankside.workflows.house import House
 from tankside.workflows.keep_rolls import add_roll, edit_roll, find_roll, preset

@@ -19,10 +19,10 @@ from tankside.web.addresses import go_to
 from tankside.web.desk import InHouse
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.vessel import empty_vessel
-from tankside.web.first_evening import name_of
 from tankside.web.forms import Form, TypedForm, number_of, read_all
-from tankside.web.shelf_sheet import ledger_told, on_shelf
+from tankside.web.shown.shelf import ledger_told, on_shelf
 from tankside.web.templating import page
+from tankside.web.typed.first_evening import name_of
 from tankside.workflows.get_ready import Marks
 from tankside.workflows.house import House
 from tankside.workflows.keep_bottles import contaminate, discard

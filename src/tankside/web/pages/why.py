@@ -19,8 +19,8 @@ from tankside.core.refusals import Refused
 from tankside.web.addresses import go_to
 from tankside.web.desk import InHouse
 from tankside.web.forms import Form, TypedForm, read_all
+from tankside.web.shown.why import shown_why
 from tankside.web.templating import page
-from tankside.web.why_sheet import why_sheet
 from tankside.workflows.change_plan import OwnTime, change_plan
 from tankside.workflows.house import House
 
@@ -95,7 +95,7 @@ def _screen(
         "why/show.html",
         status=422 if refused else 200,
         here="Plan",
-        why=why_sheet(why, found, preferences, known=request.app.state.bibliography),
+        why=shown_why(why, found, preferences, known=request.app.state.bibliography),
         form=form,
         tankful=why.tankful or "",
         may_set=about == "time",

@@ -57,7 +57,7 @@ class ShownProposal:
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
+class ShownTankful:
     """Everything that the page of a tankful shows; without a picture nothing was poured."""
 
     run: str
@@ -81,7 +81,7 @@ class Sheet:
     signs: tuple[Sign, ...]
 
 
-def sheet(read: ReadTankful, preferences: Preferences) -> Sheet:
+def shown_tankful(read: ReadTankful, preferences: Preferences) -> ShownTankful:
     """One tankful in words and pictures, times on the clock of its place."""
     zone, shown = ZoneInfo(read.run.state.zone), read.beside
     opened = moment(read.run.state.opened.at_us).astimezone(zone)
@@ -95,7 +95,7 @@ def sheet(read: ReadTankful, preferences: Preferences) -> Sheet:
         pictures = [
             picture(shown, begins_min=minutes, layout=one, warm=warm, said=said) for one in (LAPTOP, PHONE)
         ]
-    return Sheet(
+    return ShownTankful(
         run=str(read.run.key),
         letter=read.letter,
         title=f"Tankful {read.letter}, {day_words(opened)}",

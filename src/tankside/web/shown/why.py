@@ -50,7 +50,7 @@ class Part:
 
 
 @dataclass(frozen=True, slots=True)
-class WhySheet:
+class ShownWhy:
     """The whole page; `counts` is what the scale counts, `doubt` stands after the answer."""
 
     title: str
@@ -68,13 +68,13 @@ class WhySheet:
     references: tuple[str, ...]
 
 
-def why_sheet(why: Why, plan: Plan, preferences: Preferences, *, known: Mapping[str, Source]) -> WhySheet:
+def shown_why(why: Why, plan: Plan, preferences: Preferences, *, known: Mapping[str, Source]) -> ShownWhy:
     """A why as its page shows it; `known` is the bibliography."""
     say = _said(why, plan, preferences)
     ordered = sorted(why.lengths, key=lambda one: one.estimate.value)
     told = tuple(_told(one, preferences) for one in ordered)
     half = doubt_text(why, preferences)
-    return WhySheet(
+    return ShownWhy(
         title(why, preferences, say=say),
         say(shown_answer(why)[0]),
         _apart(half),

@@ -71,7 +71,7 @@ class No:
 
 
 @dataclass(frozen=True, slots=True)
-class ChangeSheet:
+class ShownChange:
     """The whole page."""
 
     rolls: tuple[InPlan, ...]
@@ -80,10 +80,10 @@ class ChangeSheet:
     assumed: tuple[Changeable, ...]
 
 
-def change_sheet(plan: Plan, wish: Wish, preferences: Preferences) -> ChangeSheet:
+def shown_change(plan: Plan, wish: Wish, preferences: Preferences) -> ShownChange:
     """Everything about a plan that can be changed."""
     held = {one.roll for one in plan.held}
-    return ChangeSheet(
+    return ShownChange(
         tuple(
             InPlan(str(one.roll.key), one.roll.code, f"{one.roll.film.name}, {index_text(one.roll.index)}")
             for one in wish.rolls

@@ -11,8 +11,8 @@ from uuid import UUID
 from tankside.core.quantities.entry import read_index
 from tankside.core.refusals import Refusal, Refused, refuse
 from tankside.core.rolls.roll import Film, Grain, Roll
-from tankside.web.first_evening import format_of, name_of
 from tankside.web.forms import Form
+from tankside.web.typed.first_evening import format_of, name_of
 from tankside.workflows.keep_rolls import NewRoll, find_roll
 from tankside.workflows.ports import Desk
 

@@ -11,7 +11,7 @@ from tankside.core.planning.timetable import Timetable, timetable
 from tankside.core.quantities.display import temperature_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.web.drawing.kinds import Sign, sign_of_bath
-from tankside.web.plan_page import Pictures, pictures
+from tankside.web.shown.evening import Pictures, pictures
 from tankside.wording.assumed import assumed_sentence
 from tankside.wording.liquids import amount_sentence
 from tankside.wording.plan import (
@@ -64,7 +64,7 @@ class LiquidTold:
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
+class ShownPlan:
     """Everything the page shows of a plan."""
 
     heading: str
@@ -80,10 +80,12 @@ class Sheet:
     assumed: str
 
 
-def sheet(plan: Plan, preferences: Preferences, *, today: date, learnt: Sequence[Learnt] = ()) -> Sheet:
+def shown_plan(
+    plan: Plan, preferences: Preferences, *, today: date, learnt: Sequence[Learnt] = ()
+) -> ShownPlan:
     """A plan as its page shows it on the day `today` at its place; `learnt` is what it does otherwise."""
     timed = timetable(plan)
-    return Sheet(
+    return ShownPlan(
         heading(plan, today),
         summary(plan, timed),
         start_found(plan),
