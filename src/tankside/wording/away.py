@@ -33,7 +33,7 @@ def what_happened(cues: Sequence[Cue], noted: int, *, several: bool = False) -> 
 
 def best_now(cue: Cue, due_us: int | None, now_us: int) -> str:
     """The next thing to note: at once, or in how long."""
-    button = act_words(cue, None).button
+    button = act_words(cue).button
     if due_us is None or due_us <= now_us:
         return f"Best now: {button}."
     return f"Nothing is late. Next: {button}, in {time_text((due_us - now_us) / 1e6)}."
@@ -43,7 +43,7 @@ def _fell(cues: Sequence[Cue], *, several: bool) -> Iterator[str]:
     """Inversions counted, everything else by name, tankful by tankful."""
     for letter in sorted({cue.tankful for cue in cues}):
         own = [cue for cue in cues if cue.tankful == letter]
-        said = [*_counted(own), *(act_words(cue, None).on_mark for cue in own if cue.kind not in COUNTED)]
+        said = [*_counted(own), *(act_words(cue).on_mark for cue in own if cue.kind not in COUNTED)]
         yield f"{letter} {', '.join(said)}" if several else ", ".join(said)
 
 

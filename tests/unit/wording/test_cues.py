@@ -7,42 +7,52 @@ from unit.core.run.evening import DEVELOPER, STOP, Sink, at, opened, plan
 
 from tankside.core.run.commands import DrainBath, PourBath, SettleClock
 from tankside.core.run.cue_script import cue_script
+from tankside.core.run.cues import Cue
 from tankside.core.run.sink_view import sink_view
 from tankside.wording.consequences import WAYS, say_consequence, say_doubt
-from tankside.wording.cues import Words, cue_words
+from tankside.wording.sink_acts import act_words, spoken_words
 
 
-def words_of(name: str) -> Words:
-    """The words of one cue of a plan of one tankful."""
-    script = cue_script(opened(plan("A")).state)
-    return cue_words(next(cue for cue in script.cues if cue.id == name))
+def cue_of(name: str) -> Cue:
+    """One cue of a plan of one tankful."""
+    return next(cue for cue in cue_script(opened(plan("A")).state).cues if cue.id == name)
 
 
 @pytest.mark.parametrize(
-    ("name", "words", "noted"),
+    ("name", "title", "button"),
     [
-        ("A.develop.invert-1", "Invert, 10 s", ""),
-        ("A.stop.measure", "Measure 500 mL of stop bath, K7M4-T", "K7M4-T, measured"),
-        ("A.stop.pour", "Pour stop bath, K7M4-T", "K7M4-T, pouring"),
-        ("A.stop.drain", "Drain, back into K7M4-T", "Draining, back into K7M4-T"),
-        ("A.develop.drain", "Drain, down the drain", "Draining, down the drain"),
-        ("A.wash.pour", "Pour water, first of 4 fills", "Water, pouring"),
-        ("A.wash.water-2", "New water, fill 2 of 4", "Water changed"),
+        ("A.develop.invert-1", "Invert, 10 s", "Inverted"),
+        ("A.stop.measure", "Measure stop bath", "K7M4-T, measured"),
+        ("A.stop.pour", "Pour stop bath", "K7M4-T, pouring"),
+        ("A.stop.drain", "Drain", "Draining"),
+        ("A.wash.pour", "Pour water", "Water, pouring"),
+        ("A.wash.water-2", "New water", "Water changed"),
         ("A.wetting.pour", "Pour wetting bath", "Wetting bath, pouring"),
         ("A.hang", "Hang the film", "Hung"),
     ],
 )
-def test_cues_in_words(name: str, words: str, noted: str) -> None:
-    """What stands on the mark and what on the button."""
-    said = words_of(name)
-    assert (said.words, said.noted) == (words, noted)
+def test_cues_in_words(name: str, title: str, button: str) -> None:
+    """What stands as the next act and what on the button."""
+    said = act_words(cue_of(name))
+    assert (title, button) == (said.title, said.button)
 
 
-def test_a_voice_spells_codes_and_says_units() -> None:
-    """'K 7 M 4 T' and 'seconds', with the tankful first."""
-    assert words_of("A.develop.invert-1").spoken == "A: Invert, 10 seconds"
-    assert words_of("A.stop.pour").spoken == "A: Pour stop bath, K 7 M 4 T"
-    assert words_of("A.stop.pour").language == "en"
+@pytest.mark.parametrize(
+    ("name", "spoken"),
+    [
+        ("A.develop.invert-1", "A: Invert, 10 seconds"),
+        ("A.stop.measure", "A: Measure stop bath, 500 mL, K 7 M 4 T"),
+        ("A.stop.pour", "A: Pour stop bath, K 7 M 4 T"),
+        ("A.stop.drain", "A: Drain, back into K 7 M 4 T"),
+        ("A.develop.drain", "A: Drain, down the drain"),
+        ("A.wash.water-2", "A: New water, fill 2 of 4"),
+        ("A.hang", "A: Hang the film"),
+    ],
+)
+def test_a_voice_spells_codes_and_says_units(name: str, spoken: str) -> None:
+    """'K 7 M 4 T' and 'seconds', with the tankful first and the words of the page."""
+    cue = cue_of(name)
+    assert spoken == spoken_words(cue, act_words(cue))
 
 
 def first_said(sink: Sink, seconds: float) -> tuple[str, str, str]:

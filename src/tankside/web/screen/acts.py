@@ -12,8 +12,8 @@ from tankside.core.run.cue_script import Cue
 from tankside.core.run.state import RunState
 from tankside.web.screen.guards import guard_of
 from tankside.web.screen.values import Act, Button
-from tankside.wording.cues import cue_words
-from tankside.wording.sink_acts import act_words
+from tankside.wording.cues import LANGUAGE
+from tankside.wording.sink_acts import act_words, spoken_words
 
 MORE = Button("More", "m", sheet="more")
 DIP = Button("Dip the thermometer", "t", sheet="dip")
@@ -57,7 +57,7 @@ def _following(order: list[Cue], at: int) -> Cue | None:
 
 
 def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
-    words, said = act_words(cue, then), cue_words(cue)
+    words = act_words(cue, then)
     routine = cue.kind in ("invert", "rotate") and cue.n != cue.of
     measuring = cue.kind == "measure"
     plain = words.title[0].lower() + words.title[1:]
@@ -70,8 +70,8 @@ def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
         words=words.on_mark if cue.command else plain,
         title=words.title,
         mark_words=words.on_mark,
-        spoken=said.spoken,
-        lang=said.language,
+        spoken=spoken_words(cue, words),
+        lang=LANGUAGE,
         pictogram=words.pictogram,
         named=not routine,
         patient=_patient(cue),
