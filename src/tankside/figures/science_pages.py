@@ -17,6 +17,7 @@ from tankside.core.thermal.drift import temp_at
 from tankside.core.thermal.mixing import Water, mix
 from tankside.core.thermal.tank import met_c, plastic_worth_ml
 from tankside.figures import curve_pages
+from tankside.figures.chemistry_pages import CHEMISTRY_PAGES
 from tankside.figures.plain import DEVELOPER, INK, SECOND, field, name_end, svg_of
 
 
@@ -137,6 +138,7 @@ PAGES: dict[str, tuple[str, Callable[[], Axes]]] = {
     "speed-and-contrast-index": ("Speed point, rise over 1.30 and contrast index", curve_pages.arcs),
     "kinetics": ("Contrast against time before and after three strips", curve_pages.kinetics),
     "process-control": ("Sixteen control strips", curve_pages.control),
+    **CHEMISTRY_PAGES,
 }
 
 

@@ -62,7 +62,10 @@ def end_of_development(
 
 
 def reading_moves_the_end(rule: TimeRule) -> bool:
-    """Whether a temperature read in the tank may move the end at all, by the method's time rule."""
+    """Whether a temperature read in the tank may move the end at all, by the method's time rule.
+
+    Own model: docs/science/rate-and-equivalent-time. Doubt: none.
+    """
     match rule:
         case "rate":
             return True
@@ -80,6 +83,8 @@ def worth_telling(
     least_share: float = WORTH_TELLING_SHARE,
 ) -> bool:
     """Whether a new end differs from the one last told by both 10 s and 3 %.
+
+    Own model: docs/science/rate-and-equivalent-time. Doubt: none.
 
     >>> worth_telling(618, told_s=613), worth_telling(645, told_s=613)
     (False, True)
@@ -115,7 +120,10 @@ def made_by(
 
 
 def size_of(percent: float) -> Size:
-    """How a miss of contrast looks: under 3 % too small to see, 3-9 % just, over 9 % will show."""
+    """How a miss of contrast looks: under 3 % too small to see, 3-9 % just, over 9 % will show.
+
+    Own model: docs/science/contrast-and-time. Doubt: eyes differ.
+    """
     if abs(percent) < 3:
         return "too small to see"
     return "just" if abs(percent) <= 9 else "will show"

@@ -126,7 +126,7 @@ def time_for(belief: Belief, wanted: float) -> Estimate:
     """Time in s at the reference temperature that makes `wanted`, with its interval.
 
     Arguments: `wanted` contrast, refused where one draw in twenty or more could never reach it.
-    Source: `contrast_at`, inverted. Doubt: the interval.
+    Own model: docs/science/contrast-and-time: `contrast_at` inverted. Doubt: the interval.
     """
     if not wanted > 0 or np.sum(belief.weight[belief.c_inf <= wanted]) >= 0.05:
         raise refuse(
@@ -140,7 +140,8 @@ def time_for(belief: Belief, wanted: float) -> Estimate:
 def contrast_after(belief: Belief, time_s: float) -> Estimate:
     """Contrast made in `time_s` (above 0) that count at the reference temperature, with its interval.
 
-    Source: `contrast_at`. Doubt: the interval is that of the mean; a single roll varies by 3 % more.
+    Own model: docs/science/contrast-and-time.
+    Doubt: the interval is that of the mean; a single roll varies by 3 % more.
     """
     made = contrast_at(time_s, c_inf=belief.c_inf, k_per_s=belief.k_per_s, induction_s=belief.induction_s)
     low, value, high = belief.quantiles(made)
@@ -148,7 +149,10 @@ def contrast_after(belief: Belief, time_s: float) -> Estimate:
 
 
 def times_for(belief: Belief, wanted: float) -> FloatArray:
-    """Times in s for `wanted`, one a draw; without end where a draw never reaches it."""
+    """Times in s for `wanted`, one a draw; without end where a draw never reaches it.
+
+    Own model: docs/science/contrast-and-time. Doubt: that of the belief.
+    """
     share = np.minimum(wanted / belief.c_inf, 1.0)
     with np.errstate(divide="ignore"):
         return np.asarray(belief.induction_s - np.log1p(-share) / belief.k_per_s)

@@ -116,7 +116,10 @@ def time_at(rate: Rate, temp_c: float, *, hydroquinone: bool = False) -> Estimat
 
 
 def check_temperature(rate: Rate, temp_c: float, *, hydroquinone: bool = False) -> None:
-    """Refuse a temperature where nothing is known, saying the range and whether to warm or to cool."""
+    """Refuse a temperature where nothing is known, saying the range and whether to warm or to cool.
+
+    Own model: docs/science/rate-and-equivalent-time. Doubt: none.
+    """
     least_c = max(rate.least_c, HYDROQUINONE_LEAST_C) if hydroquinone else rate.least_c
     if temp_c < least_c:
         code = (
@@ -131,7 +134,10 @@ def check_temperature(rate: Rate, temp_c: float, *, hydroquinone: bool = False) 
 
 
 def uneven_if_short(time_s: float) -> bool:
-    """Whether a time is so short (under 5:00) that filling and emptying make it uneven; common practice."""
+    """Whether a time is so short (under 5:00) that filling and emptying make it uneven; common practice.
+
+    Own model: docs/science/rate-and-equivalent-time. Doubt: none.
+    """
     return time_s < SHORT_TIME_S
 
 

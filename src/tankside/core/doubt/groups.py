@@ -45,12 +45,18 @@ class Group:
 
 
 def alone(name: str, distribution: Distribution, central: float | None = None) -> Group:
-    """A group of one input, called as the input is."""
+    """A group of one input, called as the input is.
+
+    Own model: docs/science/doubt. Doubt: none.
+    """
     return Group(name, (Input(name, distribution, central),))
 
 
 def width(groups: Sequence[Group]) -> int:
-    """How many columns of draws these groups need."""
+    """How many columns of draws these groups need.
+
+    Own model: docs/science/doubt. Doubt: none.
+    """
     return sum(len(group.inputs) for group in groups)
 
 
@@ -83,5 +89,8 @@ def uniform_draws(seed: int, *, count: int, columns: int) -> FloatArray:
 
 
 def draws_for(groups: Sequence[Group], *, seed: int, count: int = 10_000) -> FloatArray:
-    """Uniform draws shaped for `groups`."""
+    """Uniform draws shaped for `groups`.
+
+    Own model: docs/science/doubt: drawn by `uniform_draws`. Doubt: none.
+    """
     return uniform_draws(seed, count=count, columns=width(groups))

@@ -59,6 +59,7 @@ def what_would_narrow(parts: Parts, measurable: Sequence[str]) -> tuple[tuple[st
     """The groups that a person could measure, with the standard deviation left if they did, best first.
 
     Only those that would take at least a tenth off the standard deviation are named.
+    Own model: docs/science/doubt. Doubt: none added.
     """
     left = [(part.group, parts.sd_without(part.group)) for part in parts.parts if part.group in measurable]
     return tuple(sorted((one for one in left if one[1] <= 0.9 * parts.sd), key=lambda one: one[1]))

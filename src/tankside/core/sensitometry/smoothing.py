@@ -63,7 +63,10 @@ class Penalty:
 
 
 def rising_splines(log_h: FloatArray, *, reach_below: bool) -> Splines:
-    """Splines over the exposures of a strip, and down to a foot where base and fog were read apart."""
+    """Splines over the exposures of a strip, and down to a foot where base and fog were read apart.
+
+    Own model: docs/science/curves. Doubt: none added.
+    """
     low, high = float(np.min(log_h)), float(np.max(log_h))
     pieces = int(np.clip(np.ceil((high - low) / KNOT_LOG_H), LEAST_PIECES, MOST_PIECES))
     step = (high - low) / pieces
@@ -79,8 +82,8 @@ def smoothest(rows: FloatArray, right: FloatArray, roughness: FloatArray) -> Pen
     """The strength of smoothing that makes the readings likeliest, everything else averaged out.
 
     Arguments: readings in units of their standard deviation; rows of roughness. Result: rows of the penalty.
-    Source: marginal likelihood of a Gaussian model (Wahba 1985, from memory). Doubt: a factor of two in the
-    strength, which moves a curve by less than its reading error.
+    Own model: docs/science/curves: marginal likelihood of a Gaussian model (after Wahba 1985, from memory).
+    Doubt: a factor of two in the strength, which moves a curve by less than its reading error.
     """
     inner, cross, rough = rows.T @ rows, rows.T @ right, roughness.T @ roughness
     precisions = inner + rough / _STRENGTHS[:, None, None] ** 2

@@ -28,7 +28,10 @@ class Trace:
 
 
 def grid(until_s: float) -> FloatArray:
-    """Times every 15 s from 0 to `until_s` and `until_s` itself."""
+    """Times every 15 s from 0 to `until_s` and `until_s` itself.
+
+    Own model: docs/science/drift: what drifts in a quarter of a minute is below a reading. Doubt: none.
+    """
     steps = int(np.ceil(until_s / GRID_S))
     return np.asarray(np.minimum(np.arange(steps + 1) * GRID_S, until_s), dtype=np.float64)
 
