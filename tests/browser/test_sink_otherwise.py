@@ -137,3 +137,29 @@ def test_a_reload_forgets_nothing(chromium: Browser, tmp_path: Path) -> None:
         page.reload()
         settled(page)
         assert 1 == evening.kinds().count("A bath-drained")
+
+
+def test_who_notes_each_inversion_presses_once_for_it(chromium: Browser, tmp_path: Path) -> None:
+    """Switched on under More, 'Inverted' is the main act while fresh; noted, draining stands there again."""
+    with sink_evening(chromium, tmp_path) as evening:
+        taps = _developing(evening)
+        page = taps.page
+        evening.until_s(61)
+        expect(page.locator("#main-words")).to_have_text("Draining")
+        page.locator('[data-other="2"]').tap()
+        page.locator("#note-each").tap()
+        page.locator("#sheet-more [data-close]").tap()
+        evening.pass_s(1)
+        press(taps, "Inverted")
+        assert (1, True) == _cycle(evening)
+        expect(page.locator("#main-words")).to_have_text("Draining")
+        evening.until_s(122)
+        expect(page.locator("#main-words")).to_have_text("Inverted")
+        evening.until_s(150)
+        expect(page.locator("#main-words")).to_have_text("Draining")
+        expect(page.locator(".bead.missed")).to_have_count(0)
+
+
+def _cycle(evening: SinkEvening) -> tuple[int, bool]:
+    noted = _last(evening, "agitation-noted")
+    return noted.cycle, noted.done  # type: ignore[attr-defined]

@@ -84,7 +84,8 @@ def _agitate(cue: Cue) -> ActWords:
     verb, noun = ("invert", "inversion") if cue.kind == "invert" else ("rotate", "rotation")
     title = f"{verb.capitalize()}, {cue.lasts_s:.0f} s"
     mark = f"last {noun}" if cue.n == cue.of else title.lower()
-    return ActWords(mark, title, "Inverted", "{due}", "invert")
+    button = "Inverted" if cue.kind == "invert" else "Rotated"
+    return ActWords(mark, title, button, "{due}", "invert")
 
 
 def _drain(cue: Cue, then: Cue | None) -> ActWords:

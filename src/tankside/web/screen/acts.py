@@ -17,6 +17,8 @@ from tankside.wording.sink_acts import act_words, spoken_words
 
 MORE = Button("More", "m", sheet="more")
 DIP = Button("Dip the thermometer", "t", sheet="dip")
+EACH_S = 15.0
+"""How long after its end an inversion can still be noted, where each is (ours)."""
 EARLIER = Button("I did it earlier", "e", sheet="earlier")
 
 
@@ -82,12 +84,21 @@ def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
         hint=words.hint,
         command=asked(cue.command) if cue.command else None,
         asks=isinstance(cue.command, Request),
+        each=_each(cue),
+        each_s=cue.lasts_s + EACH_S,
         opens_s=cue.after_s if measuring else None,
         closes_s=max(cue.after_s + cue.lasts_s, cue.most_s or 0.0) if measuring else None,
         held_before_s=cue.least_s if cue.kind == "drain" else None,
         guard=guard_of(state, cue),
         others=_others(cue),
     )
+
+
+def _each(cue: Cue) -> dict[str, Any] | None:
+    """What notes this very inversion as done."""
+    if cue.bath is None or cue.kind not in ("invert", "rotate"):
+        return None
+    return asked(NoteAgitation(cue.bath, cue.n, done=True))
 
 
 def _patient(cue: Cue) -> bool:

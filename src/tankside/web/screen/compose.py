@@ -86,6 +86,11 @@ def _tankful(
         tank_long=f"{tank} of {film}" if film else tank,
         baths=baths(state, one, view, now_us),
         missed=tuple(f"{bead.bath}.{bead.kind}-{bead.n}" for bead in view.beads if not bead.done),
+        noted=tuple(
+            f"{bead.bath}.{bead.kind}-{bead.n}"
+            for bead in view.beads
+            if bead.done and bead.event and bead.kind in ("invert", "rotate")
+        ),
         tank_c=view.bath.temp_c if view.bath is not None else one.plan.development.start_c,
         next_bath=view.next_bath,
         next_words=BATHS[one.bath(view.next_bath).kind] if view.next_bath else "No bath is left.",

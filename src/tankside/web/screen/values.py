@@ -53,7 +53,8 @@ class Act:
     `opens_s` on, and while a bath is in the tank no longer than `closes_s`; it is past once the anchor
     `until` is set, or a later act of its tankful is noted. Before `held_before_s` it must be held. `asks`
     marks a request, which needs the server. A `named` act stands in words on the scale, as `mark_words` if it
-    has them. A `patient` one does no harm by waiting.
+    has them. A `patient` one does no harm by waiting. `each` notes an inversion, for who notes every one,
+    and is offered for `each_s` after its cue.
     """
 
     id: str
@@ -77,6 +78,8 @@ class Act:
     hint: str = ""
     command: Asked | None = None
     asks: bool = False
+    each: Asked | None = None
+    each_s: float = 0.0
     opens_s: float | None = None
     closes_s: float | None = None
     held_before_s: float | None = None
@@ -150,13 +153,17 @@ class Why:
 
 @dataclass(frozen=True, slots=True)
 class TankfulFace:
-    """One tankful: its letter, tank and baths in order; `missed` are ids of acts that were not done."""
+    """One tankful: its letter, tank and baths in order.
+
+    Of the inversions `missed` are ids of those that were not done, `noted` of those noted as done.
+    """
 
     letter: str
     tank: str
     tank_long: str
     baths: tuple[BathFace, ...]
     missed: tuple[str, ...] = ()
+    noted: tuple[str, ...] = ()
     tank_c: float | None = None
     next_bath: str | None = None
     next_words: str = ""

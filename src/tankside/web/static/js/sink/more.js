@@ -6,6 +6,7 @@ import { listenToDip } from "./dip.js";
 import { switchWay, ways } from "./cues/cues.js";
 import { soundAt, wakeSound } from "./cues/tone.js";
 import { choice } from "./choice.js";
+import { notesEach, switchEach } from "./each.js";
 import { listenToThemes } from "./theme.js";
 import { fill } from "./words.js";
 
@@ -19,6 +20,12 @@ export function listenToMore(sheets) {
     way.setAttribute("aria-pressed", String(ways[way.dataset.cue]));
     way.addEventListener("click", () => way.setAttribute("aria-pressed", String(switchWay(way.dataset.cue))));
   }
+  const each = get("note-each");
+  each.setAttribute("aria-pressed", String(notesEach()));
+  each.addEventListener("click", () => {
+    each.setAttribute("aria-pressed", String(switchEach()));
+    page.onChange();
+  });
   get("sound-check").addEventListener("click", () => {
     wakeSound();
     soundAt(0);

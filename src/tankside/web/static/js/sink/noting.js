@@ -1,11 +1,12 @@
 // What a person does on the page: noting acts, asking for what the server must agree to.
 import { reading } from "./dip.js";
+import { asNoted } from "./each.js";
 import { Telling } from "./telling.js";
 import { tick } from "./tick.js";
 
 export class Noting extends Telling {
   press(id, held) {
-    const act = this.screen.acts.find((one) => one.id === id);
+    const act = asNoted(this.screen.acts.find((one) => one.id === id));
     if (act) this.note(act, held ? { held: true } : {});
   }
 

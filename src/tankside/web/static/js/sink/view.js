@@ -1,4 +1,5 @@
 // What the page shows at one moment, from the script: one frozen answer, drawn by the rest.
+import { inversionToNote } from "./each.js";
 import { owner } from "./owner.js";
 import { ringsAndBeads } from "./rings.js";
 import { clockWords, fill, minutes, span } from "./words.js";
@@ -8,7 +9,8 @@ const S = 1e6;
 export function viewOf(script, us, { inTouch = true, shown, opened, viewport }) {
   const letter = shown ?? owner(script, us);
   const tankful = script.tankful(letter);
-  const main = openedAct(script, opened, letter) ?? script.main(letter, us, inTouch);
+  const first = script.main(letter, us, inTouch);
+  const main = openedAct(script, opened, letter) ?? inversionToNote(script, letter, us, first) ?? first;
   const there = script.bath(letter);
   const bath = there ?? tankful.baths.find((one) => one.begins === main?.sets);
   const view = { letter, tankful, main, bath, viewport, phrases: script.screen.phrases, us, poured: Boolean(there) };
