@@ -27,6 +27,7 @@ COUNT = click.FloatRange(0, 10_000)
 
 @click.command()
 @click.option("--ml", required=True, help="Volume of working fixer.")
+@click.option("--parts", help="How rapid fixer is diluted, as 1+9; 1+4 unless told.")
 @click.option("--rolls", type=COUNT, default=0.0, help="Ordinary rolls of 135-36 or 120 that went through.")
 @click.option("--tabular", type=COUNT, default=0.0, help="Rolls of tabular film that went through.")
 @click.option("--sheets", type=COUNT, default=0.0, help="Sheets of 4x5 that went through.")
@@ -39,6 +40,7 @@ COUNT = click.FloatRange(0, 10_000)
 @json_option
 def capacity(  # noqa: PLR0917 - one argument an option
     ml: str,
+    parts: str | None,
     rolls: float,
     tabular: float,
     sheets: float,
@@ -60,7 +62,8 @@ def capacity(  # noqa: PLR0917 - one argument an option
     typed = typed_in(degrees, volumes)
     working_ml = typed.volume_ml("--ml", ml)
     fixed = [Fixed(rolls), Fixed(0.25 * sheets), Fixed(tabular, tabular=True)]
-    left = at("--ml", lambda: capacity_left(fixed, working_ml=working_ml))
+    water_parts = _water_parts(parts)
+    left = capacity_left(fixed, working_ml=working_ml, water_parts=water_parts)
     test = None
     if fresh is not None and clears is not None:
         then = _test(typed, "--fresh", fresh, fresh_at)
@@ -73,6 +76,16 @@ def capacity(  # noqa: PLR0917 - one argument an option
     sentences = capacity_sentences(left, working_ml, typed.own)
     for sentence in (*sentences, *(clearing_sentences(test) if test else ())):
         click.echo(sentence)
+
+
+def _water_parts(parts: str | None) -> float:
+    """Parts of water to one of concentrate, as typed."""
+    from tankside.core.permanence.capacity import COUNTED_WATER_PARTS
+    from tankside.core.solutions.notation import read_dilution
+
+    if parts is None:
+        return COUNTED_WATER_PARTS
+    return at("--parts", lambda: read_dilution(parts)).times - 1
 
 
 def _test(typed: Typed, option: str, time: str, temperature: str) -> ClearingTest:

@@ -95,6 +95,12 @@ def test_a_spent_test_piece_goes_before_the_count() -> None:
     assert {"ordinary": 11, "tabular": 7} == told["offered"]
 
 
+def test_a_thinner_fixer_is_counted_by_its_concentrate() -> None:
+    """A litre of 1+9 takes ten rolls by the rule planned on; '1:9' is asked back."""
+    assert 10 == as_json("capacity", "--ml", "1000", "--parts", "1+9")["left"]["planned"]["value"]
+    assert 2 == run("capacity", "--ml", "1000", "--parts", "1:9").exit_code
+
+
 def test_half_a_test_piece_is_none() -> None:
     """Both times are needed."""
     assert 2 == run("capacity", "--ml", "1000", "--fresh", "0:45").exit_code

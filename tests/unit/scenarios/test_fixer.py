@@ -6,6 +6,7 @@ import pytest
 
 from tankside.core.permanence.capacity import Fixed, capacity_left
 from tankside.core.permanence.clearing import ClearingTest, judge_clearing
+from tankside.core.refusals import Refused
 
 SEASON = (Fixed(7.0), Fixed(2.0), Fixed(6 * 0.25), Fixed(3.0, tabular=True))
 
@@ -39,3 +40,17 @@ def test_doubled_clearing_ends_the_fixer(seconds: float, ratio: float, verdict: 
     answer = judge_clearing(ClearingTest(45, 20), ClearingTest(seconds, 20))
 
     assert (ratio, verdict) == (round(answer.ratio, 2), answer.verdict)
+
+
+@pytest.mark.parametrize(("water_parts", "planned"), [(3, 20.0), (4, 20.0), (7, 12.5), (9, 10.0)])
+def test_thinner_fixer_counts_for_less(water_parts: float, planned: float) -> None:
+    """Half the concentrate, half the count; stronger than 1+4 is counted for no more."""
+    assert planned == capacity_left([], working_ml=1000, water_parts=water_parts).left_planned
+
+
+def test_too_thin_to_fix_film() -> None:
+    """Past 1+9 nothing is counted."""
+    with pytest.raises(Refused) as no:
+        capacity_left([], working_ml=1000, water_parts=14)
+
+    assert "fixer-too-thin" == no.value.refusal.code

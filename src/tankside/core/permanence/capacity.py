@@ -20,6 +20,13 @@ TABULAR_FACTOR = 1.5
 normal capacity."""
 
 
+COUNTED_WATER_PARTS = 4.0
+"""The count of rapid fixer is printed for 1+4. Source: Personal FAQ, fixer capacity, as in the catalogue."""
+
+MOST_WATER_PARTS = 9.0
+"""Thinner than 1+9 film is not fixed (common practice)."""
+
+
 @dataclass(frozen=True, slots=True)
 class Fixed:
     """Film of `area_units` (80 in2 each) that went through; `tabular` film takes half as much again."""
@@ -52,9 +59,13 @@ class CapacityLeft:
         return max(0, floor(self.left_planned / TABULAR_FACTOR + 1e-9))
 
 
-def capacity_left(fixed: Iterable[Fixed], *, working_ml: float) -> CapacityLeft:
+def capacity_left(
+    fixed: Iterable[Fixed], *, working_ml: float, water_parts: float = COUNTED_WATER_PARTS
+) -> CapacityLeft:
     """What `working_ml` (50 to 20 000 mL) of working fixer, single bath, may still take.
 
+    Arguments: `water_parts` (0 to 9) to one of rapid concentrate; thinner than 1+4 it counts for less, in
+    proportion to the concentrate in it (ours), stronger for no more.
     Source: Anchell (2008) p. 108, see `ROLLS_PER_L_PLANNED`.
     Doubt: 20 to 25 rolls a litre between sources, kept as a range; the clearing test binds as well.
 
@@ -65,8 +76,10 @@ def capacity_left(fixed: Iterable[Fixed], *, working_ml: float) -> CapacityLeft:
     """
     if not 50 <= working_ml <= 20_000:
         raise refuse("fixer-volume-out-of-range", at="working_ml", volume_ml=working_ml)
+    if not 0 <= water_parts <= MOST_WATER_PARTS:
+        raise refuse("fixer-too-thin", at="water_parts", parts=water_parts, most=MOST_WATER_PARTS)
     used = sum(one.counted_units for one in fixed)
-    litres = working_ml / 1000.0
+    litres = working_ml / 1000.0 * min(1.0, (1 + COUNTED_WATER_PARTS) / (1 + water_parts))
     return CapacityLeft(used, ROLLS_PER_L_PLANNED * litres - used, ROLLS_PER_L_NAMED * litres - used)
 
 

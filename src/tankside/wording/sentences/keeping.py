@@ -16,6 +16,7 @@ SENTENCES = {
     ),
     "fixer-dilution-out-of-range": "1+{parts} is no fixer that can be worked out; 1+0 to 1+20 are.",
     "fixer-strength-out-of-range": "{strength_g_l} g of crystals a litre is no fixer; 0 to 700 are.",
+    "fixer-too-thin": "Film is not fixed at 1+{parts}; 1+{most} is the thinnest.",
     "layer-out-of-range": "A layer {depth_m} deep is no gelatin of a film.",
     "leader-temperature-out-of-range": (
         "A leader test at {temp_c} says nothing here; test between {fixed_14_c} and {fixed_28_c}."

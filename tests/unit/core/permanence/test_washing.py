@@ -40,3 +40,14 @@ def test_a_wash_of_moments_cannot_reach_the_limit() -> None:
         enough_if_half_life_s(soaks_s=(0.0,), fill_ml=300)
 
     assert told.value.refusal.code == "wash-cannot-reach"
+
+
+@given(fill_ml=st.floats(100, 2000), film_ml=st.floats(0.5, 8), tank_ml=st.floats(1, 40))
+def test_a_long_soak_keeps_the_mass(fill_ml: float, film_ml: float, tank_ml: float) -> None:
+    """At rest all liquid is alike, and what was brought along is in the whole of it."""
+    held = Held(film_ml, tank_ml)
+    (left,) = residual_after_fills(soaks_s=(3600,), fill_ml=fill_ml, half_life_s=5, held=held)
+    brought_g = held.start_g_l * (film_ml + tank_ml) / 1000
+    at_rest_g_l = 1000 * left * held.area_m2 / film_ml
+
+    assert brought_g == pytest.approx(at_rest_g_l * (film_ml + tank_ml + fill_ml) / 1000)
