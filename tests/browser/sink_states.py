@@ -9,13 +9,17 @@ from unit.core.run.evening import FIXER, STOP, Sink, at, opened, plan
 
 from tankside.core.run.commands import (
     ChangeWater,
+    Command,
     ConfirmBottle,
     DrainBath,
     EndTankful,
     HangFilm,
     PourBath,
     TakeReading,
+    WriteNote,
 )
+from tankside.core.run.decide import decide
+from tankside.core.run.replay import follow
 from tankside.web.screen.compose import screen
 from tankside.web.screen.values import Screen
 
@@ -58,6 +62,16 @@ def _outage() -> Moment:
     sink = opened(plan("A"))
     sink.do(PourBath("A.develop"), 0)
     return sink, 700.0
+
+
+def _doubted() -> Moment:
+    """The machine began anew three minutes slow, so the bath may have less left than is counted."""
+    sink = opened(plan("A"))
+    sink.do(PourBath("A.develop"), 0)
+    sink.do(WriteNote("fan on"), 340)
+    back = Command("desk:1", WriteNote("back"), "desk")
+    sink.run = follow(sink.run, decide(sink.run, back, at(160, boot="second")).events)
+    return sink, 162.0
 
 
 def _pour() -> Moment:
@@ -129,6 +143,7 @@ STATES: dict[str, Callable[[], Moment]] = {
     "last-minute": _last_minute,
     "overtime": _overtime,
     "outage": _outage,
+    "doubted-clock": _doubted,
     "pour": _pour,
     "stop": _stop,
     "fix": _fix,
@@ -150,7 +165,8 @@ def state_screen(name: str) -> Screen:
     one = "B" not in name and name not in ("two-tankfuls", "running", "cue-due")
     since = LOOKED_S.get(name)
     since_us = None if since is None else at(since).wall_us
-    found = screen(sink.run, at(seconds), watching=1, since_us=since_us)
+    boot = "second" if name == "doubted-clock" else "first"
+    found = screen(sink.run, at(seconds, boot=boot), watching=1, since_us=since_us)
     return replace(found, tankfuls=found.tankfuls[:1], acts=_own(found)) if one else found
 
 

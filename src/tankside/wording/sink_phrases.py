@@ -24,6 +24,7 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "at-end": "at 0:00",
         "left": "{t} left",
         "over": "{t} over",
+        "or-left": "or {t} left: a clock is doubted",
         "due-in": "due in {t}",
         "due-now": "due now",
         "due-ago": "due {t} ago",

@@ -10,6 +10,7 @@ from tankside.core.run.state import Run, RunState, TankfulState
 from tankside.web.drawing.kinds import sign_of_solution
 from tankside.web.screen.acts import acts
 from tankside.web.screen.baths import baths
+from tankside.web.screen.doubted import doubted_s
 from tankside.web.screen.meanwhile import meanwhile
 from tankside.web.screen.notes import earlier_notes
 from tankside.web.screen.notices import endings, notices
@@ -52,7 +53,7 @@ def screen(
         now_us=view.now_us,
         zone=state.zone,
         tankfuls=tuple(
-            _tankful(state, one, _seen(view, one), view.now_us, preferences) for one in state.tankfuls
+            _tankful(run, one, _seen(view, one), view.now_us, preferences) for one in state.tankfuls
         ),
         acts=acts(state, script.cues),
         anchors=dict(script.anchors.known_us),
@@ -74,8 +75,9 @@ def _seen(view: SinkView, one: TankfulState) -> TankfulView:
 
 
 def _tankful(
-    state: RunState, one: TankfulState, view: TankfulView, now_us: int, preferences: Preferences
+    run: Run, one: TankfulState, view: TankfulView, now_us: int, preferences: Preferences
 ) -> TankfulFace:
+    state = run.state
     count = len(one.plan.rolls)
     rolls = f"{NUMBERS[count] if count < len(NUMBERS) else count} roll{'' if count == 1 else 's'}"
     film = one.plan.rolls[0].film if len({roll.film for roll in one.plan.rolls}) == 1 else ""
@@ -95,6 +97,7 @@ def _tankful(
         next_bath=view.next_bath,
         next_words=BATHS[one.bath(view.next_bath).kind] if view.next_bath else "No bath is left.",
         ended=f"Tankful {one.letter} is done." if view.stage == "done" else "",
+        doubted_s=doubted_s(run, one),
         why=_why(state, one, preferences),
     )
 

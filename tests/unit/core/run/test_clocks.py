@@ -10,6 +10,7 @@ from tankside.core.run.events import ClockDoubted
 from tankside.core.run.instants import Instant
 from tankside.core.run.replay import follow
 from tankside.core.run.state import Run
+from tankside.web.screen.doubted import doubted_s
 
 
 def noted(run: Run, number: int, asked: WriteNote | PourBath | SettleClock, now: Instant) -> Run:
@@ -43,6 +44,20 @@ def test_a_boot_that_begins_in_the_past_is_doubted_and_can_be_settled() -> None:
     run = noted(run, 2, SettleClock("elapsed"), slow.before(seconds=-5))
     assert run.state.clock_doubts[0].settled
     assert run.state.timeline.at_us(slow) == START_US
+
+
+def test_a_boot_that_begins_in_the_past_doubts_only_what_was_poured_before_it() -> None:
+    """Three minutes slow: as much less may be left of the developer, nothing of a bath poured since."""
+    sink = opened(plan("A"))
+    sink.do(PourBath("A.develop"), 0)
+    sink.do(WriteNote("still here"), 240)
+    slow = Instant(START_US + 60_000_000, 1_000_000, "second")
+    run = noted(sink.run, 1, WriteNote("back"), slow)
+    assert 180.0 == doubted_s(run, run.state.tankful("A"))
+    later = noted(run, 2, PourBath("A.stop"), slow.before(seconds=-300))
+    assert 0.0 == doubted_s(later, later.state.tankful("A"))
+    settled = noted(run, 2, SettleClock("elapsed"), slow.before(seconds=-5))
+    assert 0.0 == doubted_s(settled, settled.state.tankful("A"))
 
 
 def test_a_jump_is_doubted_once_and_settling_moves_no_interval() -> None:

@@ -4,6 +4,7 @@ import { drawNumber, drawUnder, numberHeight } from "./number.js";
 import { doubt, drawBeads, drawRings, overtime, sizes, stopLine, stripe } from "./scale.js";
 import { group, line, liquid, path, surface, text } from "./svg.js";
 import { drawComing } from "./coming.js";
+import { drawDoubted } from "./doubted.js";
 
 const FOOT = 66;
 const SHORT_S = 120;
@@ -35,6 +36,7 @@ export function drawVessel(svg, view, width, height) {
     ...engrave(scale.marks, { at: place.at, grow: place.grow, per: scale.per, past, skip: (y) => taken(place, y) }),
     head(view, place, scale.counts),
     ...drawStripe(view, place),
+    ...drawDoubted(view, place),
     ...stopLine(width, place.stop, place.grow),
   );
   drawNumber(svg, view, place);

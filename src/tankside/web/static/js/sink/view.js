@@ -1,4 +1,5 @@
 // What the page shows at one moment, from the script: one frozen answer, drawn by the rest.
+import { orLeft } from "./doubted.js";
 import { inversionToNote } from "./each.js";
 import { owner } from "./owner.js";
 import { ringsAndBeads } from "./rings.js";
@@ -31,17 +32,17 @@ function shapeOf({ main, bath, poured, left }) {
   return bath.residual ? "wash" : "vessel";
 }
 
-function running(script, { bath, phrases, us, poured }) {
+function running(script, { bath, phrases, us, poured, tankful }) {
   if (!poured) return { left: bath.aim_s, had: 0, over: false, big: phrases.pour, pour: true, under: bath.under, end: us + bath.aim_s * S };
   const begun = script.anchor(bath.begins);
   const had = (us - begun) / S, left = bath.aim_s - had;
   const over = left <= -0.5;
-  return { begun, had, left, over, end: begun + bath.aim_s * S, big: over ? `+${minutes(-left)}` : minutes(Math.max(left, 0)), ...beyond(script, bath, { begun, had, left, over, phrases }) };
+  return { begun, had, left, over, end: begun + bath.aim_s * S, big: over ? `+${minutes(-left)}` : minutes(Math.max(left, 0)), ...beyond(script, bath, { begun, had, left, over, phrases, tankful }) };
 }
 
 // After the aim: an exact bath is late, any other may stay, for ever or until its most.
-function beyond(script, bath, { begun, had, left, over, phrases }) {
-  if (!over) return { under: bath.under };
+function beyond(script, bath, { begun, had, left, over, phrases, tankful }) {
+  if (!over) return { under: orLeft({ tankful, phrases }, left, bath.under) };
   const late = fill(phrases.over, { t: span(-left) });
   if (bath.most_s === null) return { under: phrases["longer-harmless"], late };
   if (had < bath.most_s && !bath.exact) {
