@@ -24,7 +24,7 @@ HALF_LIFE_PLANNED_S = 60.0
 """Half-life planned on, the slow end. Source: NAVEDTRA 14209 (1993): half the hypo leaves in a minute."""
 
 HALF_LIFE_NAMED_S = 15.0
-"""Half-life of the quick end, named beside the planned one. Own model: docs/science/washing.md."""
+"""Half-life of the quick end, named beside the planned one. Source: US Army subcourse SS0509, lesson 8."""
 
 COLDEST_C = 10.0
 
