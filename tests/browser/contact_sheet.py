@@ -17,10 +17,12 @@ from pathlib import Path
 
 from browser.live import CHROMIUM, SIZES, THEMES, served
 from browser.specimen import add_specimen
-from fakes import memory_desk
+from fakes import memory_house
 from playwright.sync_api import Browser, sync_playwright
 
-from tankside.wiring import app_over, desk_over
+from tankside.machine.clock import MachineClock
+from tankside.machine.dice import MachineDice
+from tankside.wiring import app_over, open_house
 
 PAGES = (
     "/",
@@ -50,8 +52,12 @@ def serving() -> Iterator[str]:
     """The address of an app with its specimen, up while the block runs."""
     file = os.environ.get("TANKSIDE_DATABASE")
     with ExitStack() as house:
-        desk = house.enter_context(desk_over(Path(file))) if file else memory_desk()
-        yield house.enter_context(served(add_specimen(app_over(desk))))
+        opened = (
+            house.enter_context(open_house(Path(file), MachineClock(), MachineDice()))
+            if file
+            else memory_house()
+        )
+        yield house.enter_context(served(add_specimen(app_over(opened))))
 
 
 def photograph(browser: Browser, address: str, folder: Path, paths: Iterable[str]) -> list[str]:

@@ -8,7 +8,7 @@ from browser.conftest import OpenPage
 from browser.live import served
 from browser.specimen import add_specimen
 from browser.watch import Watch
-from fakes import memory_desk
+from fakes import memory_house
 from playwright.sync_api import Browser, Page
 
 from tankside.web.templating import CONTENTS
@@ -39,7 +39,7 @@ def test_every_page_fits_and_is_clean(open_page: OpenPage, size: str, theme: str
 def test_every_drawing_and_field_is_clean(chromium: Browser, size: str, theme: str) -> None:
     """The same for the page that holds one of each drawing, field and plate."""
     width, height = {"small": (320, 640), "phone": (390, 844), "laptop": (1280, 800)}[size]
-    with served(add_specimen(app_over(memory_desk()))) as address:
+    with served(add_specimen(app_over(memory_house()))) as address:
         context = chromium.new_context(viewport={"width": width, "height": height}, base_url=address)
         context.add_cookies([{"name": "tankside-theme", "value": theme, "url": address}])
         page = context.new_page()

@@ -5,7 +5,7 @@ from __future__ import annotations
 import threading
 from pathlib import Path
 
-import httpx
+import httpx2
 import pytest
 from bench import RUN, lay_out
 from evening import PLAN
@@ -41,7 +41,7 @@ def test_a_stop_ends_an_open_stream_by_itself(caplog: pytest.LogCaptureFixture) 
         thread = threading.Thread(target=server.run, kwargs={"sockets": [taken]})
         thread.start()
         address = f"http://{LOOPBACK}:{taken.getsockname()[1]}/sink/{RUN}/stream"
-        with httpx.stream("GET", address, timeout=10.0) as answer:
+        with httpx2.stream("GET", address, timeout=10.0) as answer:
             lines = answer.iter_lines()
             assert "event: screen" in (next(lines), next(lines), next(lines))
             server.should_exit = True

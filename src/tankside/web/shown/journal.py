@@ -126,6 +126,7 @@ def _signs(shown: Beside) -> set[Sign]:
 def day_words(day: datetime) -> str:
     """A day as the journal's headings have it.
 
+    >>> from datetime import UTC
     >>> day_words(datetime(2026, 11, 25, 21, 4, tzinfo=UTC))
     '25 November'
     """
