@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from uuid import UUID
+from uuid import NAMESPACE_URL, UUID, uuid5
 
 from tankside.core.refusals import Refusal, Refused, refuse
 from tankside.core.run.commands import Command, OpenRun
@@ -39,6 +39,11 @@ def open_run(
     if isinstance(answer.said, Refusal):
         raise Refused(answer.said)
     return run
+
+
+def run_for(plan: UUID) -> UUID:
+    """The key of the one run that a plan is opened as."""
+    return uuid5(NAMESPACE_URL, f"run-of:{plan}")
 
 
 def bench(desk: Desk) -> tuple[BenchBottle, ...]:

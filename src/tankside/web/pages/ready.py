@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from urllib.parse import urlencode
-from uuid import NAMESPACE_URL, UUID, uuid5
 
 from fastapi import APIRouter
 from starlette.requests import Request
@@ -24,7 +23,7 @@ from tankside.workflows.change_plan import AsKeptNow, DeveloperReads, change_pla
 from tankside.workflows.get_ready import HaveAlready, Marks, liquid_made
 from tankside.workflows.house import House
 from tankside.workflows.keep_place import read_taps
-from tankside.workflows.open_run import open_run
+from tankside.workflows.open_run import open_run, run_for
 
 router = APIRouter(prefix="/plan/ready")
 
@@ -88,7 +87,7 @@ def made(request: Request, house: InHouse, form: TypedForm) -> Response:
 def to_the_sink(request: Request, house: InHouse, form: TypedForm) -> Response:
     """Take what the developer reads, if it was read, and open the run; asked twice it is opened once."""
     plan, preferences = _plan(house), _preferences(house)
-    run = run_of(plan)
+    run = run_for(plan.key)
     if house.live_runs.look(run) is not None:
         return go_to(request, f"/sink/{run}")
     try:
@@ -102,11 +101,6 @@ def to_the_sink(request: Request, house: InHouse, form: TypedForm) -> Response:
         at = refused.refusal.at or "reads"
         return _screen(request, house, plan, form, refused=Refused(refused.refusal.placed(at)))
     return go_to(request, "/plan/ready" if form.text("then") == "look" else f"/sink/{run}")
-
-
-def run_of(plan: Plan) -> UUID:
-    """The key of the one run that a plan is opened as."""
-    return uuid5(NAMESPACE_URL, f"run-of:{plan.key}")
 
 
 def _read_taps(house: House, plan: Plan, *, hot_c: float, cold_c: float) -> None:
