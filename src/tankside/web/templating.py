@@ -31,6 +31,7 @@ SHEETS = (
     "plates",
     "tables",
     "start",
+    "again",
     "invented",
     "begin",
     "session",

@@ -1,6 +1,7 @@
 """One file per page."""
 
 from tankside.web.pages import (
+    again,
     begin,
     change,
     densities,
@@ -23,6 +24,7 @@ from tankside.web.pages import (
 
 ROUTERS = (
     start.router,
+    again.router,
     phone.router,
     begin.router,
     rolls.router,

@@ -125,6 +125,7 @@ def _list(
         margin=margin,
         form=form or Form(),
         vessel=VESSEL,
+        again=bool(waiting) and house.desk.plans.latest() is not None,
     )
 
 

@@ -8,10 +8,11 @@ from fastapi import APIRouter
 from starlette.requests import Request
 from starlette.responses import Response
 
-from tankside.web.desk import AtDesk
+from tankside.web.desk import InHouse
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.leaders import Words, elbow, spread
 from tankside.web.drawing.vessel import empty_vessel
+from tankside.web.shown.again import goes_on
 from tankside.web.templating import page
 from tankside.web.units import chosen_units
 
@@ -63,15 +64,16 @@ LEADERS = _evening()
 
 
 @router.get("/")
-def first_start(request: Request, desk: AtDesk) -> Response:
-    """What Tankside does, and four ways to begin; in the demo what there is to look at."""
+def first_start(request: Request, house: InHouse) -> Response:
+    """What goes on in this house, or what Tankside does and how to begin; in the demo what to look at."""
     if request.app.state.invented:
         return page(request, "pages/demo_front.html")
     return page(
         request,
         "pages/start.html",
-        kept_at=desk.kept_at,
-        units_words=chosen_units(desk.preferences).words,
+        kept_at=house.desk.kept_at,
+        units_words=chosen_units(house.desk.preferences).words,
+        going=goes_on(house),
         vessel=VESSEL,
         leaders=LEADERS,
     )
