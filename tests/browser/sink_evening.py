@@ -97,10 +97,14 @@ class SinkEvening:
         return page
 
     def pass_s(self, seconds: float) -> None:
-        """Let time go by for server and pages alike."""
-        self.clock.pass_s(seconds)
+        """Let time go by for pages and server alike.
+
+        The pages first: news of a server that is already ahead would move a page on, and then its own time
+        would pass on top of that.
+        """
         for page in self.pages:
             page.evaluate("(ms) => sinkTick.pass(ms)", seconds * 1000)
+        self.clock.pass_s(seconds)
 
     def until_s(self, seconds: float) -> None:
         """Let time go by until so many seconds after the planned beginning."""
