@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from tankside.core.planning.plan import Doubtful, Held, Plan, PlannedTankful
 from tankside.core.planning.timetable import Timetable
-from tankside.core.quantities.display import planned_time, temperature_text, time_text
+from tankside.core.quantities.display import plain_number, planned_time, temperature_text, time_text
 from tankside.core.quantities.preferences import Preferences
 
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
@@ -113,6 +113,11 @@ def doubtful_sentence(one: Doubtful) -> str:
             return f"{value} is short: under {limit} it may come out uneven."
         case "bottle-too-small":
             return f"A bottle holds {one.value:.0f} mL and the tanks need {one.limit:.0f} mL of it at once."
+        case "fixer-spent":
+            return (
+                f"By count the fixer takes {plain_number(one.value or 0, 0.5)} more rolls and tonight brings "
+                f"{plain_number(one.limit or 0, 0.5)}. Test it on a piece of film, or mix fresh."
+            )
         case "least-stock-unknown":
             return "The least stock for one roll is not known; its leaflet may say."
         case _:

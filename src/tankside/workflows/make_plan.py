@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 from uuid import UUID
@@ -10,12 +10,14 @@ from uuid import UUID
 from tankside.core.methods.combinations import Combination
 from tankside.core.methods.known_time import rows_in_use
 from tankside.core.planning.first_evening import SUPPLIES, assumed_for
+from tankside.core.planning.fixer import fixer_takes, fixer_wanted
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import FirstUse, Supply, WantedRoll, Wish
 from tankside.core.planning.work_out import work_out
 from tankside.core.refusals import refuse
 from tankside.core.rolls.roll import Roll
 from tankside.core.run.instants import Instant
+from tankside.core.shelf.accounts import account
 from tankside.workflows.begin_first_evening import first_pour
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
@@ -56,7 +58,9 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
     thermometers = desk.thermometers.all()
     if not tanks or not places or not thermometers:
         raise refuse("no-tank-kept", at="tank", ways_on=("begin-first-evening",))
-    supplies = supplies_on_the_shelf(desk, least_ml=max(tank.volume_ml for tank in tanks))
+    supplies = supplies_on_the_shelf(
+        desk, least_ml=max(tank.volume_ml for tank in tanks), film_units=fixer_wanted(wanted)
+    )
     longer = any(one.roll.film.grain != "cubic" for one in wanted)
     return Wish(
         rolls=wanted,
@@ -71,25 +75,33 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
     )
 
 
-def supplies_on_the_shelf(desk: Desk, *, least_ml: float) -> tuple[Supply, ...]:
-    """The default baths, each from a bottle that holds enough and is not spoilt, if there is one."""
-    return tuple(_from_shelf(desk, one, least_ml) for one in SUPPLIES)
+def supplies_on_the_shelf(desk: Desk, *, least_ml: float, film_units: float) -> tuple[Supply, ...]:
+    """The default baths, each from a bottle that holds enough and is not spoilt, or to be made.
+
+    A fixer that may still take `film_units` goes before one that may not; the plan says where none may.
+    """
+    return tuple(_from_shelf(desk, one, least_ml, film_units) for one in SUPPLIES)
 
 
-def _from_shelf(desk: Desk, supply: Supply, least_ml: float) -> Supply:
+def _from_shelf(desk: Desk, supply: Supply, least_ml: float, film_units: float) -> Supply:
     """One bath from the shelf, or to be made."""
+    found = list(_that_hold(desk, supply, least_ml))
+    if supply.kind == "fixer":
+        found.sort(key=lambda one: fixer_takes(one) < film_units)
+    return found[0] if found else supply
+
+
+def _that_hold(desk: Desk, supply: Supply, least_ml: float) -> Iterator[Supply]:
+    """The bath from each bottle that holds enough of it and is not spoilt."""
     batches = {one.key: one for one in desk.batches.all() if one.kind == supply.kind and one.reusable}
     for bottle in desk.bottles.all():
         batch = batches.get(bottle.batch)
-        if batch is None:
+        stands = account(desk.ledger.of_bottle(bottle.code))
+        if batch is None or stands.ml is None or stands.ml < least_ml:
             continue
-        lines = [booking.line for booking in desk.ledger.of_bottle(bottle.code)]
-        volume_ml = sum(line.ml for line in lines)
-        spoilt = any(line.kind in ("contaminated", "discarded") for line in lines)
-        if volume_ml >= least_ml and not spoilt:
-            used = sum(line.area_units for line in lines)
-            return replace(supply, name=batch.name, volume_ml=volume_ml, bottle=bottle.code, rolls_used=used)
-    return supply
+        if not (stands.contaminated or stands.discarded):
+            used = max(stands.area_units, 0.0)
+            yield replace(supply, name=batch.name, volume_ml=stands.ml, bottle=bottle.code, rolls_used=used)
 
 
 def _wanted(desk: Desk, key: UUID, chosen: Chosen) -> WantedRoll:

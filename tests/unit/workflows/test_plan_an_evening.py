@@ -122,3 +122,26 @@ def test_rolls_from_the_list_by_a_row_added_later() -> None:
 
     assert 720.0 == plan.tankful("A").baths[0].times.aim_s
     assert 2 == len(desk.combinations.all()[0].rows)
+
+
+@pytest.mark.parametrize(("rolls_used", "spent"), [(4.0, False), (18.5, False), (19.5, True)])
+def test_a_spent_fixer_is_said(rolls_used: float, *, spent: bool) -> None:
+    """A litre takes 20 rolls by the pessimistic source; with half a roll left the plan says so."""
+    desk, dice, plan = begun()
+    already = HaveAlready(1000.0, rolls_used)
+    made = liquid_made(desk, dice, plan.key, "fix", at(30.0), already=already)
+    after = make_plan(desk, dice, Chosen([desk.rolls.all()[0].key]), at(60.0))
+
+    assert made.code == after.liquid("fix").bottle
+    assert spent == ("fixer-spent" in [one.code for one in after.doubtful])
+
+
+def test_a_fixer_that_may_take_more_goes_first() -> None:
+    """Of two bottles the spent one is passed over."""
+    desk, dice, plan = begun()
+    liquid_made(desk, dice, plan.key, "fix", at(30.0), already=HaveAlready(1000.0, 20.0))
+    other = begin_first_evening(desk, dice, ANSWERS, at(40.0))
+    fresh = liquid_made(desk, dice, other.key, "fix", at(50.0), already=HaveAlready(1000.0, 2.0))
+    after = make_plan(desk, dice, Chosen([desk.rolls.all()[0].key]), at(60.0))
+
+    assert fresh.code == after.liquid("fix").bottle

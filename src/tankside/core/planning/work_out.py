@@ -7,6 +7,7 @@ from uuid import UUID
 
 from tankside.core.development.rate import uneven_if_short
 from tankside.core.doubt.estimate import Estimate
+from tankside.core.planning.fixer import fixer_takes, fixer_wanted
 from tankside.core.planning.liquids import BATH_KEYS, liquids_for, most_at_once_ml
 from tankside.core.planning.one_tankful import planned_tankful, timed
 from tankside.core.planning.order import SAME_MIX_WITHIN_K, Coming, in_order
@@ -87,6 +88,10 @@ def _doubtful(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful
             found.append(Doubtful("short-time", one.letter, aim_s, 300.0))
         if one.index is not None and wish.rolls[0].combination.least_stock_ml is None:
             found.append(Doubtful("least-stock-unknown", one.letter))
+    fixer = wish.supply("fixer")
+    takes, wanted = fixer_takes(fixer), fixer_wanted(wish.rolls)
+    if fixer.bottle is not None and takes < wanted:
+        found.append(Doubtful("fixer-spent", None, max(takes, 0.0), wanted))
     return found
 
 
