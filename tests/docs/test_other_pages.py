@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import doctest
+import re
 from pathlib import Path
 
 import pytest
@@ -27,3 +28,15 @@ def test_examples_run(page: Path) -> None:
 def test_one_roll_goes_through_the_code() -> None:
     """The walk from a text field to the next plan is one of them."""
     assert "one-roll-through-the-code" in {page.stem for page in WITH_EXAMPLES}
+
+
+def test_every_page_that_the_program_names_is_there() -> None:
+    """A docstring that argues from a page of docs/ argues from one that can be read."""
+    source = DOCS.parent / "src"
+    named = {
+        found
+        for file in source.rglob("*.py")
+        for found in re.findall(r"docs/(?:science|how-to)/[a-z0-9-]+", file.read_text(encoding="utf-8"))
+    }
+
+    assert [] == sorted(one for one in named if not (DOCS.parent / f"{one}.md").exists())
