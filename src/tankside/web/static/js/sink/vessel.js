@@ -6,6 +6,9 @@ import { group, line, liquid, path, surface, text } from "./svg.js";
 import { drawComing } from "./coming.js";
 import { drawDoubted } from "./doubted.js";
 
+// Overtime hatches no more than this share of the strip under the stop line; the rest is for its words.
+const FREE_OF_WORDS = 0.3;
+
 const FOOT = 66;
 const SHORT_S = 120;
 
@@ -45,11 +48,11 @@ export function drawVessel(svg, view, width, height) {
 }
 
 function drawLiquid({ bath, left, over }, { width, height, stop, level, behind }) {
-  const bottom = over ? level : stop;
+  const low = over ? Math.min(level, stop + (height - stop) * FREE_OF_WORDS) : level;
   const tint = { class: `tint-${bath.sign}` };
   const under = over ? null : path(liquid(0, width, level, stop), tint);
-  const line_ = behind ? line(0, level, 116, { class: "surface" }) : path(surface(0, width, Math.min(level, stop)), { class: "surface" });
-  return [under, over && bath.exact && overtime(width, stop, Math.min(bottom, height)), left > 0 || (over && bath.exact) ? line_ : null].filter(Boolean);
+  const line_ = behind ? line(0, low, 116, { class: "surface" }) : path(surface(0, width, Math.min(low, stop)), { class: "surface" });
+  return [under, over && bath.exact && overtime(width, stop, low), left > 0 || (over && bath.exact) ? line_ : null].filter(Boolean);
 }
 
 // Numerals keep clear of the head of the scale.
