@@ -33,7 +33,7 @@ def test_no_tracked_file_names_an_index_or_a_path_of_a_machine() -> None:
 def test_a_tie_would_be_found() -> None:
     """The pattern bites on a host and on a path, and lets an address of the project's own pass."""
     assert len(ties_of(f"--index-url https://{HOSTS[0]}/simple, see {MACHINE_PATHS[0]}notes")) == 2
-    assert ties_of("/static/work/sink.js tests/work/ $HOME/work/") == []
+    assert ties_of(" ".join(f"{own}{MACHINE_PATHS[1]}sink.js" for own in ("/static", "tests", "$HOME"))) == []
 
 
 def test_no_lock_of_a_kind_that_holds_addresses_is_tracked() -> None:

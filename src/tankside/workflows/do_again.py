@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from uuid import UUID
 
+from tankside.core.planning.fixer import fixer_takes, fixer_wanted
 from tankside.core.planning.plan import Liquid, Plan
 from tankside.core.planning.timetable import timetable
 from tankside.core.planning.work_out import work_out
@@ -20,7 +21,6 @@ from tankside.workflows.moments import moment_of
 from tankside.workflows.note_at_sink import Sink
 from tankside.workflows.open_run import open_run, run_for
 from tankside.workflows.ports import Desk, Dice
-from tankside.workflows.since_last_time import counted_units, fixer_left
 
 BY_HAND = ("plan-step-by-step",)
 
@@ -79,7 +79,7 @@ def _planned(desk: Desk, sink: Sink, again: Again, now: Instant) -> Plan:
         raise refuse("again-roll-held", at="rolls", ways_on=BY_HAND, roll_code=held.code)
     for liquid in plan.liquids:
         _check_liquid(liquid, last)
-    _check_fixer(desk, plan)
+    _check_fixer(plan)
     for one in plan.doubtful:
         if one.code == "bottle-too-small":
             raise refuse(
@@ -110,11 +110,11 @@ def _check_liquid(liquid: Liquid, last: LastTime) -> None:
         raise refuse("again-other-liquid", ways_on=BY_HAND, liquid=liquid.name, parts=liquid.parts)
 
 
-def _check_fixer(desk: Desk, plan: Plan) -> None:
+def _check_fixer(plan: Plan) -> None:
     """The fixer takes this film by the source that is planned on."""
     assert plan.wish is not None
-    left = fixer_left(desk, plan.wish)
-    wanted = counted_units(tuple(one.roll for one in plan.wish.rolls))
+    left = fixer_takes(plan.wish.supply("fixer"))
+    wanted = fixer_wanted(one.roll for one in plan.wish.rolls)
     if left is not None and left.left_planned + 1e-9 < wanted:
         bottle = plan.wish.supply("fixer").bottle or ""
         raise refuse(

@@ -59,7 +59,9 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
     if not tanks or not places or not thermometers:
         raise refuse("no-tank-kept", at="tank", ways_on=("begin-first-evening",))
     supplies = supplies_on_the_shelf(
-        desk, least_ml=max(tank.volume_ml for tank in tanks), film_units=fixer_wanted(wanted)
+        desk,
+        least_ml=max(tank.volume_ml for tank in tanks),
+        film_units=fixer_wanted(one.roll for one in wanted),
     )
     longer = any(one.roll.film.grain != "cubic" for one in wanted)
     return Wish(
@@ -87,7 +89,7 @@ def _from_shelf(desk: Desk, supply: Supply, least_ml: float, film_units: float) 
     """One bath from the shelf, or to be made."""
     found = list(_that_hold(desk, supply, least_ml))
     if supply.kind == "fixer":
-        found.sort(key=lambda one: fixer_takes(one) < film_units)
+        found.sort(key=lambda one: (left := fixer_takes(one)) is not None and left.left_planned < film_units)
     return found[0] if found else supply
 
 

@@ -8,13 +8,11 @@ from datetime import datetime
 
 from tankside.core.methods.combinations import Combination
 from tankside.core.methods.known_time import rows_in_use
-from tankside.core.permanence.capacity import CapacityLeft, Fixed, capacity_left
+from tankside.core.planning.fixer import fixer_takes, fixer_wanted
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import WantedRoll, Wish
 from tankside.core.planning.work_out import work_out
 from tankside.core.refusals import Refused
-from tankside.core.rolls.roll import Roll
-from tankside.core.shelf.accounts import account
 from tankside.core.solutions.kinds import SolutionKind
 from tankside.workflows.as_last_time import LastTime, wish_as_last
 from tankside.workflows.ports import Desk
@@ -83,22 +81,7 @@ def since_last_time(desk: Desk, last: LastTime, moment: datetime) -> tuple[Since
         every = wish_as_last(desk, last, [one.key for one in last.rolls], moment)
     except Refused:
         return ()
-    return (*_bottles(desk, last, every), *_fixer(desk, last, every), *_films(desk, last, moment))
-
-
-def fixer_left(desk: Desk, wish: Wish) -> CapacityLeft | None:
-    """What the fixer of a wish may still take; None where it is to be mixed fresh."""
-    code = wish.supply("fixer").bottle
-    bottle = desk.bottles.by_code(code) if code else None
-    if bottle is None:
-        return None
-    stands = account(desk.ledger.of_bottle(bottle.code))
-    return capacity_left([Fixed(max(stands.area_units, 0.0))], working_ml=bottle.holds_ml)
-
-
-def counted_units(rolls: tuple[Roll, ...]) -> float:
-    """Units of 80 in2 that these rolls come to in a fixer, tabular film as half as much again."""
-    return sum(Fixed(one.format.area_units, one.film.grain != "cubic").counted_units for one in rolls)
+    return (*_bottles(desk, last, every), *_fixer(last, every), *_films(desk, last, moment))
 
 
 def _bottles(desk: Desk, last: LastTime, wish: Wish) -> Iterator[OtherBottle]:
@@ -110,10 +93,10 @@ def _bottles(desk: Desk, last: LastTime, wish: Wish) -> Iterator[OtherBottle]:
             yield OtherBottle(now.kind, bottle.code, bottle.cap, was)
 
 
-def _fixer(desk: Desk, last: LastTime, wish: Wish) -> Iterator[FixerNearItsLimit]:
+def _fixer(last: LastTime, wish: Wish) -> Iterator[FixerNearItsLimit]:
     """The fixer, if one more evening like this one would be too much for it."""
-    left, code = fixer_left(desk, wish), wish.supply("fixer").bottle
-    tonight = counted_units(last.offered)
+    left, code = fixer_takes(wish.supply("fixer")), wish.supply("fixer").bottle
+    tonight = fixer_wanted(last.offered)
     if left is not None and code is not None and tonight <= left.left_planned < 2 * tonight:
         yield FixerNearItsLimit(code, int(left.left_planned - tonight + 1e-9))
 

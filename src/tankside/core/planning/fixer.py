@@ -1,26 +1,27 @@
-"""What tonight asks of the fixer, and what its bottle may still take, both as the fixer counts."""
+"""What film asks of the fixer, and what its bottle may still take, both as the fixer counts."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable
 
-from tankside.core.permanence.capacity import Fixed, capacity_left
-from tankside.core.planning.wish import Supply, WantedRoll
+from tankside.core.permanence.capacity import CapacityLeft, Fixed, capacity_left
+from tankside.core.planning.wish import Supply
+from tankside.core.rolls.roll import Roll
 
 
-def fixer_wanted(rolls: Sequence[WantedRoll]) -> float:
+def fixer_wanted(rolls: Iterable[Roll]) -> float:
     """Units of 80 in2 that these rolls come to; tabular or unknown film counts half as much again.
 
     Source: `permanence.capacity`. Doubt: a test piece binds as well.
     """
-    films = (Fixed(one.roll.format.area_units, one.roll.film.grain != "cubic") for one in rolls)
-    return sum(one.counted_units for one in films)
+    return sum(Fixed(one.format.area_units, one.film.grain != "cubic").counted_units for one in rolls)
 
 
-def fixer_takes(supply: Supply) -> float:
-    """Units that the fixer of a bottle may still take, by the pessimistic source.
+def fixer_takes(supply: Supply) -> CapacityLeft | None:
+    """What the fixer of a bottle may still take; None where it is to be mixed fresh.
 
     Source: `permanence.capacity`. Doubt: 20 to 25 rolls a litre between sources.
     """
-    working_ml = max(supply.volume_ml or 50.0, 50.0)
-    return capacity_left([Fixed(supply.rolls_used)], working_ml=working_ml).left_planned
+    if supply.bottle is None or supply.volume_ml is None:
+        return None
+    return capacity_left([Fixed(supply.rolls_used)], working_ml=supply.volume_ml)

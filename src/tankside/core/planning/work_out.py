@@ -88,10 +88,9 @@ def _doubtful(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful
             found.append(Doubtful("short-time", one.letter, aim_s, 300.0))
         if one.index is not None and wish.rolls[0].combination.least_stock_ml is None:
             found.append(Doubtful("least-stock-unknown", one.letter))
-    fixer = wish.supply("fixer")
-    takes, wanted = fixer_takes(fixer), fixer_wanted(wish.rolls)
-    if fixer.bottle is not None and takes < wanted:
-        found.append(Doubtful("fixer-spent", None, max(takes, 0.0), wanted))
+    takes, wanted = fixer_takes(wish.supply("fixer")), fixer_wanted(one.roll for one in wish.rolls)
+    if takes is not None and takes.left_planned + 1e-9 < wanted:
+        found.append(Doubtful("fixer-spent", None, max(takes.left_planned, 0.0), wanted))
     return found
 
 
