@@ -29,6 +29,10 @@ class KeptPhones:
             stream.write("".join(f"{one}\n" for one in kept))
         beside.replace(self._file)
 
+    def number(self) -> int:
+        """How many are linked."""
+        return len(self._hashes())
+
     def forget_all(self) -> None:
         """Lock every phone out."""
         self._file.unlink(missing_ok=True)

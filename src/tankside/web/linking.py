@@ -26,6 +26,12 @@ class LinkedPhones(Protocol):
     def add(self, token: str) -> None:
         """Link one more."""
 
+    def number(self) -> int:
+        """How many are linked."""
+
+    def forget_all(self) -> None:
+        """Lock every phone out."""
+
 
 class PhoneLink:
     """The code that links the next phone; a fresh one takes its place as soon as it is used.
@@ -55,6 +61,15 @@ class PhoneLink:
     def knows(self, token: str) -> bool:
         """Whether this is the cookie of a linked phone."""
         return bool(token) and self._phones.knows(token)
+
+    @property
+    def linked(self) -> int:
+        """How many phones are linked now."""
+        return self._phones.number()
+
+    def lock_out(self) -> None:
+        """Forget every phone; each needs a code again."""
+        self._phones.forget_all()
 
     def link(self, typed: str) -> str:
         """Use the code up; returns the token for the phone's cookie, and draws the next code.

@@ -56,3 +56,14 @@ def test_only_the_latest_phones_are_kept(tmp_path: Path) -> None:
     for number in range(MOST + 1):
         phones.add(str(number))
     assert [False, True, True] == [phones.knows(one) for one in ("0", "1", str(MOST))]
+
+
+def test_phones_are_counted_and_locked_out(tmp_path: Path) -> None:
+    """Nobody is known after that, and it may be done again."""
+    phones = KeptPhones(tmp_path / "linked-phones")
+    phones.add("one")
+    phones.add("another")
+    assert 2 == phones.number()
+    phones.forget_all()
+    phones.forget_all()
+    assert (0, False) == (phones.number(), phones.knows("one"))

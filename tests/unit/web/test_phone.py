@@ -35,6 +35,14 @@ class Phones:
         """Add."""
         self.tokens.add(token)
 
+    def number(self) -> int:
+        """How many."""
+        return len(self.tokens)
+
+    def forget_all(self) -> None:
+        """Forget."""
+        self.tokens.clear()
+
 
 @pytest.fixture
 def told() -> list[str]:
@@ -131,6 +139,26 @@ def test_the_code_stands_on_the_page_of_this_machine(asked: Asked, link: PhoneLi
     assert link.open_on_phone in text
     assert re.search(r'<path class="qr-dark" d="M', text)
     assert "long screen time-out" in text
+
+
+def test_this_machine_locks_every_phone_out(asked: Asked, link: PhoneLink) -> None:
+    """A press on its page and the linked phone is a stranger again; the page says how many there were."""
+    phone, machine = asked(HOME, ON_THE_PHONE), asked(HERE, ON_THIS_MACHINE)
+    assert "Lock it out" not in machine.get("/start/phone").text
+    phone.post("/link/", data={"code": link.code})
+    assert "One phone is linked." in machine.get("/start/phone").text
+    machine.post("/start/phone/lock-out")
+    assert 403 == phone.get("/rolls").status_code
+    assert "linked." not in machine.get("/start/phone").text
+
+
+def test_a_phone_locks_nobody_out(asked: Asked, link: PhoneLink) -> None:
+    """The button is not on a phone's page, and the request is not answered there."""
+    phone = asked(HOME, ON_THE_PHONE)
+    phone.post("/link/", data={"code": link.code})
+    assert "Lock" not in phone.get("/start/phone").text
+    assert 404 == phone.post("/start/phone/lock-out").status_code
+    assert 200 == phone.get("/rolls").status_code
 
 
 def test_without_the_option_there_is_nothing_to_link(client: TestClient) -> None:

@@ -10,7 +10,7 @@ from starlette.responses import Response
 from tankside.core.refusals import Refused
 from tankside.web.addresses import go_to
 from tankside.web.device import keep
-from tankside.web.door import PHONE_COOKIE
+from tankside.web.door import PHONE_COOKIE, from_here
 from tankside.web.drawing.qr import qr_code
 from tankside.web.forms import Form, TypedForm
 from tankside.web.linking import PhoneLink
@@ -30,7 +30,17 @@ def explain(request: Request) -> Response:
     """How a phone is joined; with the code to scan where that is open."""
     link = link_of(request)
     shown = None if link is None else qr_code(link.open_on_phone)
-    return page(request, "pages/start_phone.html", link=link, qr=shown)
+    return page(request, "pages/start_phone.html", link=link, qr=shown, here=from_here(request.scope))
+
+
+@router.post("/start/phone/lock-out")
+def lock_out(request: Request) -> Response:
+    """Lock every linked phone out; only from this machine, lest one phone lock out another."""
+    link = link_of(request)
+    if link is None or not from_here(request.scope):
+        raise HTTPException(404)
+    link.lock_out()
+    return go_to(request, "/start/phone")
 
 
 @router.get("/link/")
