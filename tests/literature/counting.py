@@ -17,7 +17,7 @@ from literature.tables import DATA, rows_of
 BY_SEEN = {"seen": "published", "memory": "from memory", "derived": "ours"}
 TABLES = (
     "capacity.csv", "chemistry.csv", "dilution.csv", "fixing.csv", "formulas.csv", "hazards.csv",
-    "hydrates.csv", "thermal.csv", "time-temperature.csv", "washing.csv",
+    "hydrates.csv", "jcgm101.csv", "thermal.csv", "time-temperature.csv", "washing.csv",
 )  # fmt: skip
 PUBLISHED_WORDS = ("EN 25814", "NAVEDTRA", "pint", "CoolProp", "IAPWS", "handbook")
 
@@ -27,6 +27,8 @@ def kind_of(table: str, row: dict[str, str]) -> str:
     if "seen" in row:
         seen = row["seen"]
         return BY_SEEN.get(seen, "from memory" if "memory" in seen or not seen else "published")
+    if "status" in row:
+        return {"exact": "ours", "memory": "from memory"}[row["status"]]
     if table == "hydrates.csv":
         return "published"
     reference = row.get("reference", "")

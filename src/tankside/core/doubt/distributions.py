@@ -3,12 +3,27 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Protocol
 
 import numpy as np
 from numpy.typing import NDArray
 
 FloatArray = NDArray[np.float64]
 Values = float | FloatArray
+
+
+class Distribution(Protocol):
+    """What an input may be: every shape of this folder has a middle and a quantile function."""
+
+    @property
+    def median(self) -> float:
+        """The middle."""
+        ...
+
+    def at(self, uniform: Values) -> FloatArray:
+        """Values at the probabilities `uniform`, strictly between 0 and 1."""
+        ...
+
 
 Z95 = 1.6448536269514722
 """Standard normal deviate below which 95 % lies."""
@@ -135,6 +150,3 @@ def rounded(read: float, *, step: float) -> Uniform:
     Uniform(low=9.25, high=9.75)
     """
     return Uniform(read - step / 2, read + step / 2)
-
-
-Distribution = Normal | LogNormal | Uniform | Triangular
