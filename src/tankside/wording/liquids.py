@@ -5,22 +5,34 @@ from __future__ import annotations
 from tankside.core.planning.get_ready import ToMake
 from tankside.core.planning.liquids import mark_for
 from tankside.core.planning.plan import Liquid
-from tankside.core.quantities.display import temperature_text, volume_text
+from tankside.core.quantities.display import temperature_text, to_step, volume_text
 from tankside.core.quantities.preferences import Preferences
+
+LEAST_SEEN_ML = 0.05
+"""Half the finest mark of any measure: less is what sums of floats leave behind."""
 
 
 def amount_sentence(liquid: Liquid, preferences: Preferences) -> str:
-    """What it is mixed of, to the marks.
+    """What it is mixed of, to the marks: a reused bath that stands in its bottle is mixed already.
+
+    Water that falls between the marks of its own measure is not measured but filled up to.
 
     >>> amount_sentence(Liquid("fix", "fixer", "Fixer", "1+4", 500.0, 100.0, 400.0, True), Preferences())
     '500 mL of Fixer, 1+4: 100 mL and 400 mL of water.'
+    >>> amount_sentence(Liquid("stop", "stop bath", "Stop", "1+19", 1250.0, 63.0, 1187.0, True), Preferences())
+    '1250 mL of Stop, 1+19: 63 mL, then water up to 1250 mL.'
     """
     whole = volume_text(liquid.volume_ml, preferences)
     if liquid.water_ml <= 0:
         return f"{whole} of {liquid.name}, undiluted."
-    stock = volume_text(liquid.stock_ml, preferences, mark_ml=mark_for(liquid.stock_ml))
-    water = volume_text(liquid.water_ml, preferences, mark_ml=mark_for(liquid.stock_ml))
-    return f"{whole} of {liquid.name}, {liquid.parts}: {stock} and {water} of water."
+    named = f"{whole} of {liquid.name}, {liquid.parts}"
+    if liquid.reusable and liquid.bottle is not None:
+        return f"{named}."
+    mark_ml = mark_for(liquid.stock_ml)
+    stock = volume_text(liquid.stock_ml, preferences, mark_ml=mark_ml)
+    if abs(to_step(liquid.water_ml, mark_for(liquid.water_ml)) - liquid.water_ml) > LEAST_SEEN_ML:
+        return f"{named}: {stock}, then water up to {whole}."
+    return f"{named}: {stock} and {volume_text(liquid.water_ml, preferences, mark_ml=mark_ml)} of water."
 
 
 def make_sentences(item: ToMake, preferences: Preferences) -> tuple[str, ...]:
