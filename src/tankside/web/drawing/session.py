@@ -44,7 +44,7 @@ class Layout:
 
 NARROW = Layout(7.0, 82.0, 110.0, 26.0, 238.0, 320.0, 7.2, lane_words=False)
 PHONE = Layout(7.0, 86.0, 128.0, 30.0, 308.0, 390.0, 7.2, lane_words=False)
-LAPTOP = Layout(10.0, 97.0, 160.0, 40.0, 510.0, 770.0, 8.4, lane_words=True)
+LAPTOP = Layout(10.0, 97.0, 176.0, 40.0, 510.0, 770.0, 8.4, lane_words=True)
 
 
 @dataclass(frozen=True, slots=True)

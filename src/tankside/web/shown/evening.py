@@ -12,11 +12,14 @@ from tankside.core.quantities.preferences import Preferences
 from tankside.web.drawing.session import LAPTOP, NARROW, PHONE, Said, Session, session
 from tankside.wording.timetable import Line, lines_of
 
-ROOM_PX = 640.0
+ROOM_PX = 520.0
 """Height of the picture on a laptop that needs no scrolling."""
 
 LONG_STRETCH_S = 240.0
 """A stretch without work has words on a phone from here on."""
+
+WORTH_WORDS_S = 300.0
+"""And on a laptop, where every act has its words: shorter ones are seen as gaps between them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +114,11 @@ def _said_on_laptop(lines: tuple[Line, ...], timed: Timetable, zone: str) -> lis
         )
         for one in lines
     ]
-    free = [Said(one.start_s + 60, "", (_said_stretch(one, timed, zone),)) for one in timed.stretches]
+    free = [
+        Said(one.start_s + 60, "", (_said_stretch(one, timed, zone),))
+        for one in timed.stretches
+        if one.end_s - one.start_s >= WORTH_WORDS_S
+    ]
     return [*said, *free]
 
 
