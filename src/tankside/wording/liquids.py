@@ -13,13 +13,14 @@ LEAST_SEEN_ML = 0.05
 
 
 def amount_sentence(liquid: Liquid, preferences: Preferences) -> str:
-    """What it is mixed of, to the marks: a reused bath that stands in its bottle is mixed already.
+    """What it is mixed of, to the marks; a reused bath that stands in its bottle is mixed already.
 
     Water that falls between the marks of its own measure is not measured but filled up to.
 
     >>> amount_sentence(Liquid("fix", "fixer", "Fixer", "1+4", 500.0, 100.0, 400.0, True), Preferences())
     '500 mL of Fixer, 1+4: 100 mL and 400 mL of water.'
-    >>> amount_sentence(Liquid("stop", "stop bath", "Stop", "1+19", 1250.0, 63.0, 1187.0, True), Preferences())
+    >>> stop = Liquid("stop", "stop bath", "Stop", "1+19", 1250.0, 63.0, 1187.0, True)
+    >>> amount_sentence(stop, Preferences())
     '1250 mL of Stop, 1+19: 63 mL, then water up to 1250 mL.'
     """
     whole = volume_text(liquid.volume_ml, preferences)

@@ -73,7 +73,7 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
         starts=chosen.starts or first_pour(moment),
         reads_c=chosen.reads_c,
         first_uses=_first_uses(desk, wanted, supplies),
-        assumed=assumed_for(tanks[0], places[0], fix_longer=longer),
+        assumed=assumed_for(tanks[0], places[0], thermometers[0], fix_longer=longer),
     )
 
 

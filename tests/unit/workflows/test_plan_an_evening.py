@@ -15,7 +15,7 @@ from tankside.workflows.add_leaflet_row import add_leaflet_row
 from tankside.workflows.begin_first_evening import begin_first_evening
 from tankside.workflows.change_plan import AnotherRoll, DeveloperReads, SecondTank, change_plan
 from tankside.workflows.get_ready import HaveAlready, get_ready, liquid_made
-from tankside.workflows.keep_place import read_taps
+from tankside.workflows.keep_place import keep_thermometer, read_taps, tank_tested
 from tankside.workflows.make_plan import Chosen, make_plan
 from tankside.workflows.ports import Desk
 
@@ -35,6 +35,17 @@ def test_six_answers_are_kept() -> None:
     ]
     assert [570.0] == [row.time_s for one in desk.combinations.all() for row in one.rows]
     assert plan == desk.plans.latest()
+
+
+def test_what_was_tested_is_not_assumed() -> None:
+    """A thermometer read in ice and a tank tested for two minutes are no longer taken for granted."""
+    desk, dice, plan = begun()
+    keep_thermometer(desk, replace(plan.thermometer, offset_c=-0.3))
+    tank_tested(desk, desk.tanks.all()[0].key, liquid_c=40.0, tank_c=17.0, read_c=36.8)
+    again = make_plan(desk, dice, Chosen(tuple(one.key for one in desk.rolls.all())), at(60.0))
+
+    before, after = ({one.code for one in each.assumed} for each in (plan, again))
+    assert {"thermometer-true", "tank-worth"} == before - after
 
 
 def test_a_refused_evening_keeps_nothing() -> None:

@@ -119,13 +119,15 @@ def first_evening(answers: SixAnswers, *, keys: Keys, starts: datetime, zone: st
         starts=starts,
         reads_c=answers.reads_c,
         first_uses=FIRST_USES,
-        assumed=assumed_for(tank, place, fix_longer=answers.grain != "cubic"),
+        assumed=assumed_for(tank, place, thermometer, fix_longer=answers.grain != "cubic"),
     )
     return FirstEvening(film, roll, combination, tank, thermometer, place, wish)
 
 
-def assumed_for(tank: Tank, place: Place, *, fix_longer: bool) -> tuple[Assumption, ...]:
-    """What a plan by the default method takes for granted of tank, place and baths."""
+def assumed_for(
+    tank: Tank, place: Place, thermometer: Thermometer, *, fix_longer: bool
+) -> tuple[Assumption, ...]:
+    """What a plan by the default method takes for granted; a tested tank or thermometer is not assumed."""
     parts = {one.kind: str(one.dilution) for one in SUPPLIES}
     return (
         Assumption("one-shot"),
@@ -140,9 +142,14 @@ def assumed_for(tank: Tank, place: Place, *, fix_longer: bool) -> tuple[Assumpti
         Assumption("wetting-parts", text=parts["wetting agent"]),
         Assumption("room", place.room_c),
         Assumption("tank-at-room"),
-        Assumption("tank-worth", tank.worth_ml),
-        Assumption("thermometer-true"),
+        *((Assumption("tank-worth", tank.worth_ml),) if _by_volume_alone(tank) else ()),
+        *((Assumption("thermometer-true"),) if thermometer.offset_c == 0 else ()),
     )
+
+
+def _by_volume_alone(tank: Tank) -> bool:
+    """Whether nothing but its volume says what a tank is worth."""
+    return tank.worth_ml == default_tank(tank.key, volume_ml=tank.volume_ml).worth_ml
 
 
 def _combination(answers: SixAnswers, keys: Keys, noted: date) -> Combination:
