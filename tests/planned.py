@@ -33,6 +33,20 @@ ANSWERS = SixAnswers(
     grain="cubic",
 )
 
+TYPED = {
+    "film": "Ferry 200",
+    "format": "135-36",
+    "index": "200",
+    "developer": "Umber",
+    "dilution": "1+1",
+    "time": "9:30",
+    "temp": "20",
+    "tank": "500",
+    "reads": "21.0",
+    "answered": "reads",
+}
+"""The six answers as they are typed on the first evening's pages; 9:30 at 20 C, and 21.0 C read now."""
+
 
 def key(number: int) -> UUID:
     """A key that a failing test shows as a small number."""

@@ -8,6 +8,7 @@ import pytest
 from fakes import memory_desk, memory_house
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
+from planned import TYPED
 
 from tankside.web.app import make_app
 
@@ -25,6 +26,13 @@ def app() -> FastAPI:
 def client(app: FastAPI) -> TestClient:
     """A browser on the same machine, on Tankside's own pages."""
     return TestClient(app, base_url=ADDRESS, headers={"origin": ADDRESS, "sec-fetch-site": "same-origin"})
+
+
+@pytest.fixture
+def planned(client: TestClient) -> TestClient:
+    """A browser after the six answers of a first evening."""
+    client.post("/begin", data=TYPED)
+    return client
 
 
 @pytest.fixture

@@ -7,26 +7,7 @@ import re
 import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
-
-SIX = {
-    "film": "Ferry 200",
-    "format": "135-36",
-    "index": "200",
-    "developer": "Umber",
-    "dilution": "1+1",
-    "time": "9:30",
-    "temp": "20",
-    "tank": "500",
-    "reads": "21.0",
-    "answered": "reads",
-}
-
-
-@pytest.fixture
-def planned(client: TestClient) -> TestClient:
-    """A browser after six answers."""
-    client.post("/begin", data=SIX)
-    return client
+from planned import TYPED
 
 
 def tap(client: TestClient, change: str, **fields: str) -> str:
@@ -105,7 +86,7 @@ def test_what_cannot_be_read_is_refused_at_its_field(
 
 def test_too_little_stock_is_refused_with_its_ways_on(client: TestClient, app: FastAPI) -> None:
     """80 mL a roll at 1+4: 600 mL hold 120 of 160; one roll, 800 mL, or 1+2 with its time."""
-    client.post("/begin", data={**SIX, "dilution": "1+4", "tank": "600"})
+    client.post("/begin", data={**TYPED, "dilution": "1+4", "tank": "600"})
     combination = app.state.house.desk.combinations.all()[0]
     client.post(f"/leaflets/{combination.key}/least", data={"least": "80"})
     tap(client, "as-kept")
@@ -120,7 +101,7 @@ def test_too_little_stock_is_refused_with_its_ways_on(client: TestClient, app: F
 
 def test_the_larger_tank_is_taken_and_the_roll_with_it(client: TestClient, app: FastAPI) -> None:
     """800 mL holds exactly 160: one tap, and both rolls share it."""
-    client.post("/begin", data={**SIX, "dilution": "1+4", "tank": "600"})
+    client.post("/begin", data={**TYPED, "dilution": "1+4", "tank": "600"})
     combination = app.state.house.desk.combinations.all()[0]
     client.post(f"/leaflets/{combination.key}/least", data={"least": "80"})
     tap(client, "as-kept")

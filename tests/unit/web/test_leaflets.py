@@ -8,18 +8,6 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-SIX = {
-    "film": "Ferry 200",
-    "format": "135-36",
-    "index": "200",
-    "developer": "Umber",
-    "dilution": "1+1",
-    "time": "9:30",
-    "temp": "20",
-    "tank": "500",
-    "reads": "21.0",
-    "answered": "reads",
-}
 LEAFLET = {
     "film": "Quay 50",
     "index": "50",
@@ -29,13 +17,6 @@ LEAFLET = {
     "temp": "20",
     "source": "leaflet",
 }
-
-
-@pytest.fixture
-def planned(client: TestClient) -> TestClient:
-    """A browser after six answers."""
-    client.post("/begin", data=SIX)
-    return client
 
 
 def only_leaflet(client: TestClient) -> str:

@@ -6,26 +6,6 @@ import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
-SIX = {
-    "film": "Ferry 200",
-    "format": "135-36",
-    "index": "200",
-    "developer": "Umber",
-    "dilution": "1+1",
-    "time": "9:30",
-    "temp": "20",
-    "tank": "500",
-    "reads": "21.0",
-    "answered": "reads",
-}
-
-
-@pytest.fixture
-def planned(client: TestClient) -> TestClient:
-    """A browser after six answers."""
-    client.post("/begin", data=SIX)
-    return client
-
 
 def test_an_empty_place_leads_to_the_first_evening(client: TestClient) -> None:
     """Nothing is kept yet."""

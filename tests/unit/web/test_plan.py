@@ -5,24 +5,12 @@ from __future__ import annotations
 import pytest
 from fastapi import FastAPI
 from fastapi.testclient import TestClient
-
-SIX = {
-    "film": "Ferry 200",
-    "format": "135-36",
-    "index": "200",
-    "developer": "Umber",
-    "dilution": "1+1",
-    "time": "9:30",
-    "temp": "20",
-    "tank": "500",
-    "reads": "21.0",
-    "answered": "reads",
-}
+from planned import TYPED
 
 
 def planned(client: TestClient, **changes: str) -> str:
     """The page that six answers lead to."""
-    return client.post("/begin", data={**SIX, **changes}).text
+    return client.post("/begin", data={**TYPED, **changes}).text
 
 
 def test_six_answers_end_in_a_plan(client: TestClient) -> None:
@@ -64,7 +52,7 @@ def test_the_roll_waits_on_its_page_with_a_code(client: TestClient) -> None:
 
 def test_a_refused_plan_keeps_nothing(client: TestClient) -> None:
     """A developer too warm to be timed is refused at the last question, and no roll is left behind."""
-    answer = client.post("/begin", data={**SIX, "reads": "31"})
+    answer = client.post("/begin", data={**TYPED, "reads": "31"})
 
     assert 422 == answer.status_code
     assert "0 waiting" in client.get("/rolls").text

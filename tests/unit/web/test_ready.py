@@ -6,19 +6,9 @@ import re
 
 import pytest
 from fastapi.testclient import TestClient
+from planned import TYPED
 
-SIX = {
-    "film": "Ferry 200",
-    "format": "135-36",
-    "index": "200",
-    "developer": "Umber",
-    "dilution": "1+1",
-    "time": "9:30",
-    "temp": "20",
-    "tank": "500",
-    "reads": "",
-    "answered": "reads",
-}
+SIX = {**TYPED, "reads": ""}
 
 
 @pytest.fixture

@@ -4,25 +4,14 @@ from __future__ import annotations
 
 import pytest
 from fastapi.testclient import TestClient
+from planned import TYPED
 
-SIX = {
-    "film": "Ferry 200",
-    "format": "135-36",
-    "index": "200",
-    "developer": "Umber",
-    "dilution": "1+1",
-    "time": "9:30",
-    "temp": "20",
-    "tank": "500",
-    "reads": "21.0",
-    "answered": "reads",
-}
 TAPS = {"liquid": "develop-A", "hot": "52", "cold": "14"}
 
 
 def begun(client: TestClient, **changes: str) -> TestClient:
     """A browser after six answers."""
-    client.post("/begin", data={**SIX, **changes})
+    client.post("/begin", data={**TYPED, **changes})
     return client
 
 
