@@ -10,24 +10,16 @@ from uuid import UUID
 
 from tankside.core.methods.baths import Agitation
 from tankside.core.planning.assumptions import Assumption, AssumptionCode
-from tankside.core.planning.first_evening import default_tank
+from tankside.core.planning.first_evening import PARTS_OF, default_tank
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import BathTimes, Supply, WantedRoll, Wish
 from tankside.core.planning.work_out import work_out
 from tankside.core.refusals import refuse
 from tankside.core.run.instants import Instant
-from tankside.core.solutions.kinds import SolutionKind
 from tankside.workflows.keep_place import read_taps
 from tankside.workflows.keep_rolls import NewRoll, add_roll
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
-
-PARTS_OF: dict[SolutionKind, AssumptionCode] = {
-    "fixer": "fixer-parts",
-    "stop bath": "stop-parts",
-    "wetting agent": "wetting-parts",
-}
-"""The assumption that a dilution of one's own replaces."""
 
 
 @dataclass(frozen=True, slots=True)

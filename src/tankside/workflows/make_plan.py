@@ -73,7 +73,7 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
         starts=chosen.starts or first_pour(moment),
         reads_c=chosen.reads_c,
         first_uses=_first_uses(desk, wanted, supplies),
-        assumed=assumed_for(tanks[0], places[0], thermometers[0], fix_longer=longer),
+        assumed=assumed_for(tanks[0], places[0], thermometers[0], fix_longer=longer, supplies=supplies),
     )
 
 
@@ -103,7 +103,14 @@ def _that_hold(desk: Desk, supply: Supply, least_ml: float) -> Iterator[Supply]:
             continue
         if not (stands.contaminated or stands.discarded):
             used = max(stands.area_units, 0.0)
-            yield replace(supply, name=batch.name, volume_ml=stands.ml, bottle=bottle.code, rolls_used=used)
+            yield replace(
+                supply,
+                name=batch.name,
+                dilution=batch.dilution or supply.dilution,
+                volume_ml=stands.ml,
+                bottle=bottle.code,
+                rolls_used=used,
+            )
 
 
 def _wanted(desk: Desk, key: UUID, chosen: Chosen) -> WantedRoll:

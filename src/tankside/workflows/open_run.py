@@ -10,7 +10,6 @@ from tankside.core.run.events import BenchBottle
 from tankside.core.run.instants import Instant
 from tankside.core.shelf.accounts import Account, account
 from tankside.core.shelf.bottles import Batch, Bottle
-from tankside.core.solutions.notation import Dilution
 from tankside.workflows.note_at_sink import Sink
 from tankside.workflows.ports import Desk
 
@@ -66,12 +65,10 @@ def _on_the_bench(bottle: Bottle, batch: Batch, stands: Account) -> BenchBottle:
         stock_share=stock_share(batch),
         cap=bottle.cap,
         place=bottle.place,
+        contaminated=stands.contaminated,
     )
 
 
 def stock_share(batch: Batch) -> float:
     """Share of stock in a batch: 1.0 for stock or concentrate, 0.2 for a working strength of 1+4."""
-    stock, plus, water = batch.parts.partition("+")
-    if batch.strength != "working" or not (plus and stock.strip().isdigit() and water.strip().isdigit()):
-        return 1.0
-    return Dilution(int(stock), int(water)).stock_fraction
+    return batch.dilution.stock_fraction if batch.dilution else 1.0

@@ -8,8 +8,8 @@ from evening import PLAN
 from evening_clock import CountingDice, at
 from fakes import memory_house
 
-from tankside.core.refusals import Refused
-from tankside.core.run.commands import Command, DrainBath, PourBath, WithdrawNote
+from tankside.core.refusals import Refusal, Refused
+from tankside.core.run.commands import Command, ConfirmBottle, DrainBath, PourBath, WithdrawNote
 from tankside.core.shelf.accounts import Account
 from tankside.workflows.house import House
 from tankside.workflows.keep_bottles import contaminate, discard, stands, take_back
@@ -67,6 +67,17 @@ def test_a_wrong_return_contaminates_until_the_note_is_withdrawn(house: House) -
         take_back(house.desk, DICE, wrong.key, at(905.0))
     house.live_runs.note(RUN, Command("phone:3", WithdrawNote(fate.id, "it was the other")), at(910.0))
     assert not stands(house.desk, "K7M4-T").contaminated
+
+
+def test_a_bottle_spoilt_in_an_earlier_session_is_refused_at_the_sink(house: House) -> None:
+    """It should stand on the bench as contaminated, be offered for nothing, and be refused in the hand."""
+    contaminate(house.desk, DICE, "K7M4-T", at(0.0), words="fixer went in")
+    assert {"K7M4-T": True, "F9QD-2": False} == {one.code: one.contaminated for one in bench(house.desk)}
+    open_run(house.desk, house.live_runs, RUN, PLAN.key, at(0.0))
+    asked = Command("phone:1", ConfirmBottle("A.stop", "K7M4-T"))
+    answer = house.live_runs.note(RUN, asked, at(600.0)).said
+    assert isinstance(answer, Refusal)
+    assert "bottle-contaminated" == answer.code
 
 
 def test_what_is_not_there_is_said(house: House) -> None:

@@ -11,12 +11,14 @@ from planned import ANSWERS
 
 from tankside.core.planning.plan import Plan
 from tankside.core.refusals import Refused
+from tankside.core.solutions.notation import Dilution
 from tankside.workflows.add_leaflet_row import add_leaflet_row
 from tankside.workflows.begin_first_evening import begin_first_evening
 from tankside.workflows.change_plan import AnotherRoll, DeveloperReads, SecondTank, change_plan
-from tankside.workflows.get_ready import HaveAlready, get_ready, liquid_made
+from tankside.workflows.get_ready import HaveAlready, Marks, get_ready, liquid_made
 from tankside.workflows.keep_place import keep_thermometer, read_taps, tank_tested
 from tankside.workflows.make_plan import Chosen, make_plan
+from tankside.workflows.mix_bottle import Mixed, mix_bottle
 from tankside.workflows.ports import Desk
 
 
@@ -97,6 +99,16 @@ def test_a_bottle_that_stood_there() -> None:
 
     assert no.value.refusal.code == "bottle-holds-too-little"
     assert (1000.0, 4.0) == (sum(one.ml for one in booked), sum(one.area_units for one in booked))
+
+
+def test_a_bottle_keeps_the_parts_it_was_mixed_by() -> None:
+    """A fixer of 1+9 on the shelf is planned as 1+9, and no dilution of it is taken for granted."""
+    desk, dice, _ = begun()
+    bottle = mix_bottle(desk, dice, Mixed("fixer", "Fixer", Dilution(1, 9), 1000.0), Marks(), at(20.0))
+    plan = make_plan(desk, dice, Chosen([desk.rolls.all()[0].key]), at(50.0))
+
+    assert ("1+9", bottle.code) == (plan.liquid("fix").parts, plan.liquid("fix").bottle)
+    assert {"stop-parts", "wetting-parts"} == {one.code for one in plan.assumed if "parts" in one.code}
 
 
 def test_a_change_keeps_the_bottles() -> None:

@@ -16,11 +16,12 @@ from tankside.core.methods.default_method import (
     WASH_FILLS,
     WETTING,
 )
-from tankside.core.planning.assumptions import Assumption
+from tankside.core.planning.assumptions import Assumption, AssumptionCode
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.wish import FirstUse, Supply, WantedRoll, Wish
 from tankside.core.rolls.formats import Format
 from tankside.core.rolls.roll import Film, Grain, Roll
+from tankside.core.solutions.kinds import SolutionKind
 from tankside.core.solutions.notation import Dilution
 from tankside.core.thermal.tank import plastic_tau_min, plastic_worth_ml
 
@@ -31,6 +32,13 @@ SUPPLIES = (
     Supply("wetting agent", "Wetting agent", Dilution(1, 199)),
 )
 """Common practice where nobody has read the label yet; the label decides."""
+
+PARTS_OF: dict[SolutionKind, AssumptionCode] = {
+    "fixer": "fixer-parts",
+    "stop bath": "stop-parts",
+    "wetting agent": "wetting-parts",
+}
+"""The assumption that a bottle, or a dilution of one's own, replaces."""
 
 FIRST_USES: tuple[FirstUse, ...] = ("batch", "combination", "thermometer")
 
@@ -125,10 +133,20 @@ def first_evening(answers: SixAnswers, *, keys: Keys, starts: datetime, zone: st
 
 
 def assumed_for(
-    tank: Tank, place: Place, thermometer: Thermometer, *, fix_longer: bool
+    tank: Tank,
+    place: Place,
+    thermometer: Thermometer,
+    *,
+    fix_longer: bool,
+    supplies: tuple[Supply, ...] = SUPPLIES,
 ) -> tuple[Assumption, ...]:
-    """What a plan by the default method takes for granted; a tested tank or thermometer is not assumed."""
-    parts = {one.kind: str(one.dilution) for one in SUPPLIES}
+    """What a plan by the default method takes for granted; a tested tank or thermometer is not assumed.
+
+    How a bath is diluted is assumed only while it is still to be mixed: a bottle says it.
+    """
+    parts = tuple(
+        Assumption(PARTS_OF[one.kind], text=str(one.dilution)) for one in supplies if one.bottle is None
+    )
     return (
         Assumption("one-shot"),
         Assumption("agitation", BY_HAND.first_s),
@@ -137,9 +155,7 @@ def assumed_for(
         Assumption("wash", WASH_FILL.aim_s, str(WASH_FILLS)),
         Assumption("wetting", WETTING.aim_s),
         Assumption("no-presoak"),
-        Assumption("fixer-parts", text=parts["fixer"]),
-        Assumption("stop-parts", text=parts["stop bath"]),
-        Assumption("wetting-parts", text=parts["wetting agent"]),
+        *parts,
         Assumption("room", place.room_c),
         Assumption("tank-at-room"),
         *((Assumption("tank-worth", tank.worth_ml),) if _by_volume_alone(tank) else ()),

@@ -23,7 +23,7 @@ TrueClock = Literal["elapsed", "wall"]
 class BenchBottle:
     """A bottle as it stood when the run opened: `stock_share` is 1.0 for stock, 0.5 for 1+1.
 
-    `ml` is None where nobody knows how much is in it.
+    `ml` is None where nobody knows how much is in it; `contaminated` once something else went into it.
     """
 
     code: str
@@ -33,6 +33,7 @@ class BenchBottle:
     stock_share: float = 1.0
     cap: str = ""
     place: str = ""
+    contaminated: bool = False
 
 
 @dataclass(frozen=True, slots=True)

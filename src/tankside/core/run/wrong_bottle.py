@@ -41,8 +41,9 @@ def contaminations(state: RunState) -> tuple[Contamination, ...]:
 
 
 def contaminated_bottles(state: RunState) -> frozenset[str]:
-    """Codes that are never offered again."""
-    return frozenset(one.line.bottle for one in charges(state) if one.line.kind == "contaminated")
+    """Codes that are never offered again: spoilt in this run, or before it was opened."""
+    before = frozenset(one.code for one in state.bench if one.contaminated)
+    return before | {one.line.bottle for one in charges(state) if one.line.kind == "contaminated"}
 
 
 def offered_bottle(state: RunState, tankful: TankfulState, bath: str, spoilt: frozenset[str]) -> str | None:

@@ -8,6 +8,7 @@ from typing import Literal
 from uuid import UUID
 
 from tankside.core.solutions.kinds import SolutionKind
+from tankside.core.solutions.notation import Dilution
 
 Strength = Literal["concentrate", "stock", "working"]
 
@@ -24,6 +25,20 @@ class Batch:
     made: datetime
     made_ml: float
     reusable: bool
+
+    @property
+    def dilution(self) -> Dilution | None:
+        """Its parts as numbers: None where a working strength was written down in words.
+
+        >>> from datetime import UTC
+        >>> made = datetime(2026, 3, 1, tzinfo=UTC)
+        >>> str(Batch(UUID(int=1), "fixer", "Fixer", "working", "1+9", made, 1000.0, True).dilution)
+        '1+9'
+        """
+        if self.strength != "working":
+            return Dilution(1, 0)
+        stock, plus, water = (part.strip() for part in self.parts.partition("+"))
+        return Dilution(int(stock), int(water)) if plus and stock.isdigit() and water.isdigit() else None
 
 
 @dataclass(frozen=True, slots=True)
