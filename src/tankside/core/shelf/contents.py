@@ -72,7 +72,7 @@ def merged(one: Contents, other: Contents, *, into_ml: float, on: date) -> Conte
         min(days) if days else None,
         one.contaminated or other.contaminated,
     )
-    return replace(together, part_full_since=_since(together, whole_ml, into_ml, on))
+    return replace(together, part_full_since=since_part_full(together, whole_ml, into_ml, on=on))
 
 
 def drawn(contents: Contents, ml: float, *, on: date) -> Contents:
@@ -124,10 +124,10 @@ def which_to_use(bottles: Sequence[Contents], *, ml: float, keeping: KeepingTime
 def _settled(of: Contents, ml: float, holds_ml: float, on: date) -> Contents:
     """`ml` of the same liquid in a bottle, from `on`."""
     area = of.area_units * ml / of.ml
-    return Contents(ml, holds_ml, area, of.made, _since(of, ml, holds_ml, on), of.contaminated)
+    return Contents(ml, holds_ml, area, of.made, since_part_full(of, ml, holds_ml, on=on), of.contaminated)
 
 
-def _since(of: Contents, ml: float, holds_ml: float, on: date) -> date | None:
+def since_part_full(of: Contents, ml: float, holds_ml: float, *, on: date) -> date | None:
     """Since when it stands part full; pouring into a full bottle stops the air, not what it did."""
     if not is_part_full(ml=ml, holds_ml=holds_ml):
         return None
