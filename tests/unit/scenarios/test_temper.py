@@ -94,6 +94,7 @@ def test_a_summer_tap_is_too_warm() -> None:
 
     assert told.value.refusal.code == "water-too-warm"
     assert "ice" in told.value.refusal.ways_on
+    assert 60.0 == told.value.refusal.numbers["ice_g"]
     assert pytest.approx(20.0, abs=0.05) == mix([Water(1000, 26.0)], ice_g=60).temp_c
 
 

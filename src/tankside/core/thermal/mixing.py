@@ -14,6 +14,9 @@ ICE_MELTING_KJ_KG = 333.5
 ICE_KJ_KG_K = 2.1
 """Heat capacity of ice (from memory)."""
 
+ICE_STEP_G = 5.0
+"""Ice is weighed or guessed no finer than this."""
+
 
 @dataclass(frozen=True, slots=True)
 class Water:
@@ -195,16 +198,27 @@ def _out_of_reach(
     nearest_c = hot_c if too_cold else cold_c
     water_g = whole.mass_g - sum(one.mass_g for one in already)
     water_ml = water_g / float(density_kg_m3(nearest_c)) * 1000
+    nearest = mix([*already, Water(water_ml, nearest_c)], jug=jug)
+    with_jug = Water(nearest.volume_ml + (jug.worth_ml if jug is not None else 0.0), nearest.temp_c)
+    ice_g = max(1, round(ice_to_cool(with_jug, target_c=whole.temp_c) / ICE_STEP_G)) * ICE_STEP_G
     return refuse(
         "water-too-cold" if too_cold else "water-too-warm",
         at="hot_c" if too_cold else "cold_c",
-        ways_on=("hotter-water", "warm-the-stock") if too_cold else ("ice", "colder-water", "cool-the-stock"),
+        ways_on=_ways_to_reach(too_cold=too_cold, with_stock=bool(already)),
         target_c=whole.temp_c,
         needed_c=round(_temp_for(needed_kj_kg), 1),
         hot_c=hot_c,
         cold_c=cold_c,
-        nearest_c=round(mix([*already, Water(water_ml, nearest_c)], jug=jug).temp_c, 2),
+        nearest_c=round(nearest.temp_c, 2),
+        ice_g=ice_g,
     )
+
+
+def _ways_to_reach(*, too_cold: bool, with_stock: bool) -> tuple[str, ...]:
+    """What else can be warmed or cooled."""
+    if too_cold:
+        return ("hotter-water", *(("warm-the-stock",) if with_stock else ()))
+    return ("ice", "colder-water", *(("cool-the-stock",) if with_stock else ()))
 
 
 def _temp_for(needed_kj_kg: float) -> float:

@@ -40,7 +40,7 @@ WAYS_ON = {
     "cool-the-stock": "Cool the stock.",
     "enter-a-time": "Enter the time of the leaflet.",
     "hotter-water": "Heat some water.",
-    "ice": "Cool with ice in a sealed bag.",
+    "ice": "Mix with the cold alone, then {ice_g} of ice in a sealed bag brings it there.",
     "less-ice": "Take less ice.",
     "read-again": "Read again.",
     "read-the-tank": "Read the tank.",
