@@ -10,6 +10,7 @@ from tankside.core.methods.baths import Agitation, Times
 from tankside.core.methods.combinations import Combination, TimeRow
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.plan import Development, Liquid, Plan, PlannedBath, PlannedRoll, PlannedTankful
+from tankside.core.rates import BelievedRate
 from tankside.core.rolls.formats import Format
 from tankside.core.rolls.roll import Film, Roll
 from tankside.core.shelf.bottles import Batch, Bottle
@@ -62,7 +63,7 @@ BATHS = (
 )  # fmt: skip
 
 DEVELOPMENT = Development(
-    time_s=estimate(570.0, 25.0, "s"), ref_c=20.0, q10=Estimate(2.2, 1.5, 2.9, "1"), start_c=20.0,
+    time_s=estimate(570.0, 25.0, "s"), rate=BelievedRate(), start_c=20.0,
     room_c=19.5, tau_min=estimate(110.0, 20.0, "min"), c_inf_over_ci=Estimate(1.7, 1.34, 2.32, "1"),
     induction_s=30.0, time_rule="rate", contrast=0.56, model="invented-1", source="leaflet",
 )  # fmt: skip

@@ -15,6 +15,7 @@ from tankside.core.planning.first_evening import FirstEvening, Keys, SixAnswers,
 from tankside.core.planning.plan import Development, Plan, PlannedBath, PlannedRoll, PlannedTankful
 from tankside.core.planning.wish import WantedRoll, Wish
 from tankside.core.planning.work_out import work_out
+from tankside.core.rates import BelievedRate
 from tankside.core.rolls.formats import Format
 from tankside.core.rolls.roll import Film, Roll
 from tankside.core.solutions.notation import Dilution
@@ -126,7 +127,7 @@ def tankful(
         (PlannedRoll(key(50), "7MPA-4", "Ferry 125", 1.0, False, False),),
         tuple(baths),
         Development(
-            sure, 20.0, Estimate(2.2, 1.5, 2.9, "1"), 20.0, 20.0, Estimate(106.0, 60.0, 180.0, "min"),
+            sure, BelievedRate(), 20.0, 20.0, Estimate(106.0, 60.0, 180.0, "min"),
             Estimate(1.7, 1.34, 2.32, "1"), 30.0, "rate", None, "invented-1", "leaflet",
         ),
     )  # fmt: skip

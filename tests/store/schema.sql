@@ -61,11 +61,13 @@ CREATE TABLE combinations (
 	convention TEXT NOT NULL,
 	time_rule TEXT NOT NULL,
 	least_stock_ml REAL,
+	hydroquinone INTEGER,
 	CONSTRAINT combinations_key PRIMARY KEY ("key"),
 	CONSTRAINT combinations_once UNIQUE (film, developer, stock_parts, water_parts, agitation, tank, convention),
 	CONSTRAINT combinations_tank_known CHECK (tank IN ('plastic', 'steel')),
 	CONSTRAINT combinations_convention_known CHECK (convention IN ('pour-in to pour-out', 'filled to pour-out')),
 	CONSTRAINT combinations_time_rule_known CHECK (time_rule IN ('rate', 'table only', 'completion')),
+	CONSTRAINT combinations_hydroquinone_yes_or_no CHECK (hydroquinone IN (0, 1)),
 	CONSTRAINT combinations_parts_in_range CHECK (stock_parts >= 1 AND water_parts >= 0)
 )
  STRICT;

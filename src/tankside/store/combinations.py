@@ -58,6 +58,7 @@ def _combination(connection: Connection, row: Row[Any]) -> Combination:
         time_rule=row.time_rule,
         rows=_rows(connection, row.key),
         least_stock_ml=row.least_stock_ml,
+        hydroquinone=row.hydroquinone,
     )
 
 
@@ -107,19 +108,21 @@ class StoredCombinations:
                 key=combination.key,
                 time_rule=combination.time_rule,
                 least_stock_ml=combination.least_stock_ml,
+                hydroquinone=combination.hydroquinone,
                 **identity,
             )
         )
 
     @staticmethod
     def _settle(connection: Connection, known: Combination, combination: Combination) -> None:
-        least_ml = combination.least_stock_ml
+        least_ml, hydroquinone = combination.least_stock_ml, combination.hydroquinone
         connection.execute(
             update(COMBINATIONS)
             .where(COMBINATIONS.c.key == known.key)
             .values(
                 time_rule=combination.time_rule,
                 least_stock_ml=known.least_stock_ml if least_ml is None else least_ml,
+                hydroquinone=known.hydroquinone if hydroquinone is None else hydroquinone,
             )
         )
 

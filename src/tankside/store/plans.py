@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 from uuid import UUID
 
 from sqlalchemy import Select, insert, select
 
 from tankside.core.planning.plan import Plan
+from tankside.core.planning.stored_plans import with_rates
 from tankside.store.connection import Database
 from tankside.store.frozen_json import from_json, to_json
 from tankside.store.tables.run import PLANS
@@ -26,7 +28,7 @@ class StoredPlans:
         with self._database.writing() as connection:
             which = (PLANS.c.key == plan.key) & (PLANS.c.number == plan.number)
             kept = connection.execute(select(PLANS.c.body).where(which)).scalar_one_or_none()
-            if kept is not None and from_json(Plan, kept) != plan:
+            if kept is not None and _plan(kept) != plan:
                 raise Conflict(f"plan {plan.key} number {plan.number}")
             if kept is None:
                 row = {"key": plan.key, "number": plan.number, "made": plan.made, "body": body}
@@ -46,4 +48,9 @@ class StoredPlans:
     def _first(self, found: Select[Any]) -> Plan | None:
         with self._database.reading() as connection:
             body = connection.execute(found.limit(1)).scalar_one_or_none()
-        return None if body is None else from_json(Plan, body)
+        return None if body is None else _plan(body)
+
+
+def _plan(body: str) -> Plan:
+    """The plan that was written down, by this version or an older one."""
+    return from_json(Plan, json.dumps(with_rates(json.loads(body))))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import assert_never
 
-from tankside.core.quantities.display import time_text, volume_text
+from tankside.core.quantities.display import temperature_text, time_text, volume_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.run.consequences import Consequence
 from tankside.core.run.doubts import Doubt
@@ -46,6 +46,8 @@ def say_consequence(one: Consequence, state: RunState, preferences: Preferences 
     match one.code:
         case "over-time":
             return _over_time(one, best)
+        case "outside-times":
+            return _outside_times(one, state, preferences)
         case "image-gone":
             return SaidAtSink("The image is gone.", "Fixer came before the developer. Save the fixer.", best)
         case "before-developer":
@@ -104,6 +106,17 @@ def _over_time(one: Consequence, best: str) -> SaidAtSink:
         "will show": "Print it on paper up to one grade softer.",
     }[size]
     return SaidAtSink(head, f"Contrast {band}. {paper} Every tap was kept.", best)
+
+
+def _outside_times(one: Consequence, state: RunState, preferences: Preferences) -> SaidAtSink:
+    rate = state.tankful(one.tankful).plan.development.rate
+    least, most, reads = (
+        temperature_text(value, preferences) for value in (rate.least_c, rate.most_c, one.reads_c or 0.0)
+    )
+    cold = (one.reads_c or 0.0) < rate.least_c
+    more = f"Times are known for {least} to {most}, so no end moves by it."
+    bath = "warmer" if cold else "cooler"
+    return SaidAtSink(f"The tank reads {reads}.", f"{more} Stand it in {bath} water and read again.")
 
 
 def _contaminated(one: Contamination | None, preferences: Preferences) -> SaidAtSink:

@@ -18,7 +18,10 @@ def verdict(counted: Counted | None, preferences: Preferences = PLAIN) -> str:
     Own model: docs/science/review.md. Doubt: that told.
     """
     if counted is None:
-        return "What it counts as cannot be said: it is not over, or its time stands in a table only."
+        return (
+            "What it counts as cannot be said: it is not over, its time stands in a table only, "
+            "or it was colder or warmer than its times are known for."
+        )
     had, due = (time_text(to_step(one, 1.0)) for one in (counted.counted_s, counted.due_s))
     at = temperature_text(counted.ref_c, preferences)
     said = f"Counts as {had} of development at {at} where {due} was meant"
@@ -34,7 +37,7 @@ def why_counted(
     """What the verdict was worked out from: names and figures, with their doubt."""
     if counted is None:
         return ()
-    q10, miss = planned.q10, counted.percent
+    q10, miss = planned.rate.q10, counted.percent
     return (
         ("On the clock", time_text(counted.had_s)),
         ("Mean temperature", temperature_text(counted.mean_c, preferences)),

@@ -87,7 +87,7 @@ def _judged(desk: Desk, of: Sequence[Which]) -> Judged:
     developed = [developed_of(run.state, letter) or _unexplained(one) for (run, letter), one in
                  zip(runs, planned, strict=True)]  # fmt: skip
     known, judged = known_time(combination, last.index), together(developed)
-    row = next((one for one in known.rows if one.temp_c == judged.ref_c), known.row)
+    row = next((one for one in known.rows if one.temp_c == judged.rate.ref_c), known.row)
     return Judged(runs[-1][0], last, judged, row)
 
 
@@ -96,7 +96,7 @@ def _unexplained(planned: PlannedTankful) -> Developed:
     plan = planned.development
     nothing = Estimate(0.0, 0.0, 0.0, "%", "nothing noted")
     return Developed(
-        plan.time_s.value, plan.ref_c, plan.ref_c, nothing, plan.q10.value, plan.contrast,
+        plan.time_s.value, plan.rate.ref_c, nothing, plan.rate, plan.contrast,
         induction_s=plan.induction_s,
     )  # fmt: skip
 

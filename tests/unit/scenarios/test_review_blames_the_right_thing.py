@@ -26,7 +26,7 @@ def explained(*logged_c: float) -> Estimate:
 def review(*logged_c: float) -> Proposal:
     """The proposal for the three strips, had the log shown these temperatures."""
     mean_c = sum(logged_c) / len(logged_c)
-    developed = Developed(DUE_S, 20.0, mean_c, explained(*logged_c), Q10, AIM)
+    developed = Developed(DUE_S, mean_c, explained(*logged_c), contrast=AIM)
     return propose_time(contrast_of_strips(STRIPS, aim=AIM), developed)
 
 
@@ -78,7 +78,7 @@ def test_thin_shadows_with_the_right_range_blame_the_exposure() -> None:
     proposal = propose_index(pair.stops_over, index=200, seen=pair.contrast_percent, explained=none)
     assert proposal is not None
     assert ("index", 125.0) == (proposal.what, proposal.new)
-    assert "keep" == propose_time(pair.contrast_percent, Developed(DUE_S, 20, 20, none, Q10, AIM)).what
+    assert "keep" == propose_time(pair.contrast_percent, Developed(DUE_S, 20, none, contrast=AIM)).what
 
 
 @pytest.mark.parametrize(
@@ -89,7 +89,7 @@ def test_three_way_answers(contrast: str, temps_explain: float, what: str) -> No
     """'Harsh' stands for 10 % less what the temperatures explain; 'right' keeps the time."""
     answer = NextMorning("right", contrast)  # type: ignore[arg-type]
     told = Estimate(temps_explain, temps_explain, temps_explain, "%")
-    proposal = propose_time(answer.contrast_percent, Developed(DUE_S, 20, 21, told, Q10))
+    proposal = propose_time(answer.contrast_percent, Developed(DUE_S, 21, told))
 
     assert what == proposal.what
 
@@ -97,7 +97,7 @@ def test_three_way_answers(contrast: str, temps_explain: float, what: str) -> No
 def test_no_step_is_larger_than_a_tenth() -> None:
     """A contrast far off still moves the time by at most 10 %."""
     seen = Estimate(35.0, 30.0, 40.0, "%")
-    proposal = propose_time(seen, Developed(DUE_S, 20, 20, Estimate(0, 0, 0, "%"), Q10, 0.45))
+    proposal = propose_time(seen, Developed(DUE_S, 20, Estimate(0, 0, 0, "%"), contrast=0.45))
 
     assert -10 <= 100 * (proposal.new / proposal.old - 1) + 0.1
 

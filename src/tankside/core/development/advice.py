@@ -10,9 +10,9 @@ import numpy as np
 from tankside.core.development.contrast import C_INF_OVER_CI, contrast_deviation
 from tankside.core.development.equivalent_time import equivalent_time, time_needed
 from tankside.core.development.rate import TimeRule
-from tankside.core.doubt.distributions import FloatArray, LogNormal
+from tankside.core.doubt.distributions import FloatArray
 from tankside.core.doubt.estimate import Estimate
-from tankside.core.rates import DEFAULT_Q10, Q10
+from tankside.core.rates import DEFAULT_RATE, BelievedRate, RateLaw
 
 Size = Literal["too small to see", "just", "will show"]
 
@@ -36,13 +36,12 @@ def end_of_development(
     temps_c: FloatArray,
     drawn_temps_c: FloatArray,
     uniforms: FloatArray,
-    q10: Estimate = DEFAULT_Q10,
-    ref_c: float = 20.0,
+    rate: BelievedRate = DEFAULT_RATE,
 ) -> Estimate:
-    """When to pour out, in s after the pour, so that `needed_s` at `ref_c` have counted; with its interval.
+    """When to pour out, in s after the pour, so that `needed_s` at `rate.ref_c` have counted; its interval.
 
     Arguments: `needed_s` above 0; the path told (`times_s` from 0, `temps_c`) and drawn paths (draws by
-    times) from thermal; `uniforms` (draws) for the factor; `q10` with its 5-95 % interval. Result: s, 5-95 %.
+    times) from thermal; `uniforms` (draws) for the rate, as it is believed. Result: s, 5-95 %.
     Own model: docs/science/rate-and-equivalent-time. Doubt: the interval holds reading and factor, not the
     leaflet's time.
 
@@ -52,13 +51,10 @@ def end_of_development(
     >>> round(end.value), round(end.low), round(end.high)
     (612, 591, 627)
     """
-    told = float(time_needed(needed_s, times_s, temps_c, Q10(q10.value, ref_c)))
-    factors = (
-        LogNormal(q10.low, q10.high).at(uniforms) if q10.low < q10.high else np.full(len(uniforms), q10.value)
-    )
-    drawn = time_needed(needed_s, times_s, drawn_temps_c, Q10(factors, ref_c))
+    told = float(time_needed(needed_s, times_s, temps_c, rate.law))
+    drawn = time_needed(needed_s, times_s, drawn_temps_c, rate.drawn(uniforms))
     low, high = np.quantile(drawn, [0.05, 0.95])
-    return Estimate(told, min(float(low), told), max(float(high), told), "s", q10.source)
+    return Estimate(told, min(float(low), told), max(float(high), told), "s", rate.q10.source)
 
 
 def reading_moves_the_end(rule: TimeRule) -> bool:
@@ -98,21 +94,23 @@ def made_by(
     temps_c: FloatArray,
     *,
     due_s: float,
-    q10: Estimate = DEFAULT_Q10,
-    ref_c: float = 20.0,
+    rate: BelievedRate = DEFAULT_RATE,
+    law: RateLaw | None = None,
     c_inf_over_ci: Estimate = C_INF_OVER_CI,
     induction_s: float = 30.0,
 ) -> Made:
     """What a development that is over was worth, from its recorded path (to the moment of pouring out).
 
-    Arguments: path in s and C; `due_s` the time that was due at `ref_c`; the rest as in `contrast_deviation`.
-    Result: s at `ref_c`, percent of contrast. Own model: docs/science/contrast-and-time. Doubt: the interval.
+    Arguments: path in s and C; `due_s` the time that was due at the rate's reference; `law` another than the
+    one told, to see what its doubt does; the rest as in `contrast_deviation`.
+    Result: s at the reference, percent of contrast.
+    Own model: docs/science/contrast-and-time. Doubt: the interval.
 
     >>> made = made_by(np.array([0.0, 570.0]), np.array([21.0, 21.0]), due_s=570)
     >>> round(made.deviation.value), made.size
     (5, 'just')
     """
-    counted_s = float(equivalent_time(times_s, temps_c, Q10(q10.value, ref_c)))
+    counted_s = float(equivalent_time(times_s, temps_c, rate.law if law is None else law))
     deviation = contrast_deviation(
         counted_s, due_s=due_s, c_inf_over_ci=c_inf_over_ci, induction_s=induction_s
     )

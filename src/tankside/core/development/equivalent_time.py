@@ -7,7 +7,7 @@ from collections.abc import Callable
 import numpy as np
 
 from tankside.core.doubt.distributions import FloatArray, Values
-from tankside.core.rates import Q10, RateLaw
+from tankside.core.rates import Q10, RateLaw, RateTable
 from tankside.core.refusals import refuse
 
 _NODES, _WEIGHTS = np.polynomial.legendre.leggauss(3)
@@ -23,8 +23,9 @@ def counted_so_far(times_s: FloatArray, temps_c: FloatArray, law: RateLaw) -> Fl
 
     Arguments: `times_s` rising from 0; `temps_c` (..., times), straight in between; `law` with a single
     factor, or one for each leading row. Result: same shape as `temps_c`.
-    Source: integral of k(T(t))/k(ref) dt; a factor per 10 K exactly in each piece, an activation energy by
-    three-point Gauss-Legendre. Doubt: below 1e-6 of it for pieces of at most 10 K; that of the law is larger.
+    Source: integral of k(T(t))/k(ref) dt; a factor per 10 K and a table exactly in each piece, an activation
+    energy by three-point Gauss-Legendre. Doubt: below 1e-6 of it for pieces of at most 10 K; that of the law
+    is larger.
 
     >>> times, temps = np.array([0.0, 180, 360, 600]), np.array([20.4, 20.1, 19.8, 19.5])
     >>> round(float(counted_so_far(times, temps, Q10(2.5))[-1] / 60), 6)
@@ -129,6 +130,8 @@ def _mean_factors(temps_c: FloatArray, law: RateLaw) -> FloatArray:
         steepness = np.log(np.asarray(law.factor_per_10k)) / 10
         logs = (temps_c - law.ref_c) * (steepness[..., None] if steepness.ndim else steepness)
         return _logarithmic_mean(np.exp(logs), np.diff(logs, axis=-1))
+    if isinstance(law, RateTable):
+        return law.mean_factors(temps_c)
     first, last = temps_c[..., :-1, None], temps_c[..., 1:, None]
     return np.asarray(_factors(law, first + (last - first) * (_NODES + 1) / 2) @ _WEIGHTS / 2)
 
@@ -159,6 +162,8 @@ def _inside_piece(
 
 def _factors(law: RateLaw, temps_c: FloatArray) -> FloatArray:
     """Rate factors of temperatures (..., times, 1 or nodes), one law for each leading row."""
+    if isinstance(law, RateTable):
+        return law.factor(temps_c)
     parameter = law.factor_per_10k if isinstance(law, Q10) else law.energy_kj_mol
     if np.ndim(parameter) == 0:
         return law.factor(temps_c)

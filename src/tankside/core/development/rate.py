@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import groupby
 from typing import Literal
 
 import numpy as np
@@ -11,7 +12,7 @@ import numpy as np
 from tankside.core.doubt.distributions import Z95
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.fits.lines import Line, SlopeRange, line_with_belief, slopes_through
-from tankside.core.rates import DEFAULT_Q10, Q10_BELIEF
+from tankside.core.rates import DEFAULT_Q10, Q10_BELIEF, BelievedRate, Knot
 from tankside.core.refusals import refuse
 
 TimeRule = Literal["rate", "table only", "completion"]
@@ -22,6 +23,9 @@ BEYOND_ROWS_K = 2.0
 HYDROQUINONE_LEAST_C = 16.0
 SHORT_TIME_S = 300.0
 HALF_MINUTE_S = 30.0
+_PRINTED_STEPS_S = (HALF_MINUTE_S, 15.0, 5.0)
+_ROUNDED = 0.45
+"""Half of the 5-95 % interval of a rounding, by its step."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,8 +41,8 @@ class Row:
 class Rate:
     """What is known of time against temperature: a factor per 10 K, or a table that no single slope fits.
 
-    `time_s` holds at `ref_c`; outside `least_c` to `most_c` no number is given. With `interpolates` the
-    printed `rows` are read between and `q10` only says how wide they spread.
+    `time_s` holds at `ref_c`; outside `least_c` to `most_c` no number is given. Where no single slope fits,
+    `knots` are read between and `q10` only says how wide they spread.
     """
 
     time_s: Estimate
@@ -47,8 +51,18 @@ class Rate:
     least_c: float
     most_c: float
     rows: tuple[Row, ...]
-    interpolates: bool
+    knots: tuple[Knot, ...] = ()
     line: Line | None = None
+
+    @property
+    def interpolates(self) -> bool:
+        """Whether no one slope holds, so that times are read between the rows."""
+        return bool(self.knots)
+
+    @property
+    def believed(self) -> BelievedRate:
+        """How the rate goes with temperature, as plan, run and review are given it."""
+        return BelievedRate(self.q10, self.ref_c, self.least_c, self.most_c, self.knots)
 
 
 def rate_of(rows: Sequence[Row], *, ref_c: float = 20.0) -> Rate:
@@ -76,6 +90,19 @@ def rate_of(rows: Sequence[Row], *, ref_c: float = 20.0) -> Rate:
     if not slopes_of(ordered).exists:
         return _from_table(ordered, ref_c)
     return _from_line(ordered, ref_c)
+
+
+def printed_step_s(times_s: Sequence[float]) -> float:
+    """The step in s that a table's times are printed in: half minutes unless one of them says finer.
+
+    Arguments: times in s, above 0. Own model: docs/science/rate-and-equivalent-time; a table of whole
+    minutes is taken to be rounded to the half minute. Doubt: a fine table may show
+    half minutes only by chance.
+
+    >>> printed_step_s([570, 480]), printed_step_s([375, 405, 420]), printed_step_s([370])
+    (30.0, 15.0, 5.0)
+    """
+    return next((step for step in _PRINTED_STEPS_S if all(one % step == 0 for one in times_s)), 1.0)
 
 
 def slopes_of(rows: Sequence[Row]) -> SlopeRange:
@@ -107,17 +134,19 @@ def time_at(rate: Rate, temp_c: float, *, hydroquinone: bool = False) -> Estimat
     (527, 512, 547)
     """
     check_temperature(rate, temp_c, hydroquinone=hydroquinone)
-    if rate.interpolates:
-        return _read_from_table(rate.rows, temp_c)
     if rate.line is not None:
         ends = np.exp(rate.line.at(temp_c) + rate.line.sd_at(temp_c) * np.array([-Z95, 0.0, Z95]))
         return Estimate(float(ends[1]), float(ends[0]), float(ends[2]), "s", rate.time_s.source)
-    return _one_row_at(rate.rows[0], temp_c)
+    if rate.knots and rate.time_s.low < rate.time_s.high:
+        return _read_from_table(rate.rows, temp_c)
+    return _carried(rate, temp_c)
 
 
-def check_temperature(rate: Rate, temp_c: float, *, hydroquinone: bool = False) -> None:
+def check_temperature(rate: Rate, temp_c: float, *, hydroquinone: bool | None = False) -> None:
     """Refuse a temperature where nothing is known, saying the range and whether to warm or to cool.
 
+    Arguments: `hydroquinone` None where nobody has said whether the developer holds any; that is asked only
+    below 16 C, where it matters.
     Own model: docs/science/rate-and-equivalent-time. Doubt: none.
     """
     least_c = max(rate.least_c, HYDROQUINONE_LEAST_C) if hydroquinone else rate.least_c
@@ -126,6 +155,11 @@ def check_temperature(rate: Rate, temp_c: float, *, hydroquinone: bool = False) 
             "hydroquinone-too-cold" if hydroquinone and temp_c < HYDROQUINONE_LEAST_C else "too-cold-to-time"
         )
         raise refuse(code, at="temp_c", ways_on=("warm",), temp_c=temp_c, least_c=least_c, most_c=rate.most_c)
+    if hydroquinone is None and temp_c < HYDROQUINONE_LEAST_C:
+        raise refuse(
+            "hydroquinone-not-told", at="temp_c", ways_on=("say-the-agent", "warm"),
+            temp_c=temp_c, least_c=HYDROQUINONE_LEAST_C, most_c=rate.most_c,
+        )  # fmt: skip
     if temp_c > rate.most_c:
         raise refuse(
             "too-warm-to-time", at="temp_c", ways_on=("cool",),
@@ -141,44 +175,82 @@ def uneven_if_short(time_s: float) -> bool:
     return time_s < SHORT_TIME_S
 
 
-def _one_row_at(row: Row, temp_c: float) -> Estimate:
-    """One row carried to `temp_c` by the default factor and its band."""
-    tens = (row.temp_c - temp_c) / 10
-    ends = [row.time_s * factor**tens for factor in (DEFAULT_Q10.low, DEFAULT_Q10.value, DEFAULT_Q10.high)]
-    return Estimate(ends[1], min(ends), max(ends), "s", "one row, default factor")
+def _carried(rate: Rate, temp_c: float) -> Estimate:
+    """The known time carried to `temp_c` by its own rate and the band of that."""
+    times = [
+        rate.time_s.value / float(law.factor(temp_c)) for law in (rate.believed.law, *rate.believed.ends)
+    ]
+    return Estimate(
+        times[0],
+        min(times),
+        max(times),
+        "s",
+        "one row, default factor" if len(rate.rows) == 1 else rate.time_s.source,
+    )
 
 
 def _from_one_row(rows: tuple[Row, ...], ref_c: float) -> Rate:
     """Only one temperature is known: the default factor, in the default range."""
-    return Rate(
-        _one_row_at(rows[0], ref_c),
-        ref_c,
-        DEFAULT_Q10,
-        DEFAULT_LEAST_C,
-        DEFAULT_MOST_C,
-        rows,
-        interpolates=False,
-    )
+    row = rows[0]
+    printed = Estimate(row.time_s, row.time_s, row.time_s, "s", "the leaflet's row")
+    at_row = Rate(printed, row.temp_c, DEFAULT_Q10, DEFAULT_LEAST_C, DEFAULT_MOST_C, rows)
+    return replace(at_row, time_s=_carried(at_row, ref_c), ref_c=ref_c)
 
 
 def _from_table(rows: tuple[Row, ...], ref_c: float) -> Rate:
     """No one slope fits: read between the rows, and give no number outside them."""
+    rows = _once_each(rows)
     temps = np.array([row.temp_c for row in rows])
-    steepness = -10 * np.diff(np.log([row.time_s for row in rows])) / np.diff(temps)
-    pairs = np.exp(steepness)
-    overall = float(np.exp(-10 * np.polyfit(temps, np.log([row.time_s for row in rows]), 1)[0]))
+    logs = np.log([row.time_s for row in rows])
+    local = -np.diff(logs) / np.diff(temps)
+    overall = -float(np.polyfit(temps, logs, 1)[0])
+    steep = np.exp(10 * np.array([overall, min(overall, *local), max(overall, *local)]))
     spread = Estimate(
-        overall, min(overall, *pairs), max(overall, *pairs), "per 10 K", "leaflet rows, no one slope"
+        float(steep[0]), float(steep[1]), float(steep[2]), "per 10 K", "leaflet rows, no one slope"
     )
-    told = _read_from_table(rows, float(np.clip(ref_c, temps[0], temps[-1])))
-    return Rate(told, ref_c, spread, float(temps[0]), float(temps[-1]), rows, interpolates=True)
+    held_c = float(np.clip(ref_c, temps[0], temps[-1]))
+    told = _read_from_table(rows, held_c)
+    knots = _knots(rows, held_c, told.value, overall)
+    return Rate(told, held_c, spread, float(temps[0]), float(temps[-1]), rows, knots)
+
+
+def _once_each(rows: tuple[Row, ...]) -> tuple[Row, ...]:
+    """One row for each temperature: where two leaflets differ their middle, in a step as wide as both."""
+    found = []
+    for temp_c, same in groupby(rows, key=lambda row: row.temp_c):
+        there = list(same)
+        times = [one.time_s for one in there]
+        step_s = max(*(one.step_s for one in there), max(times) - min(times))
+        found.append(Row(temp_c, float(np.exp(np.mean(np.log(times)))), step_s))
+    return tuple(found)
+
+
+def _knots(rows: tuple[Row, ...], ref_c: float, time_s: float, overall: float) -> tuple[Knot, ...]:
+    """Each row as a rate over that at `ref_c`, and one row's spacing more on each side with a wide range.
+
+    Out there a tank may drift to though nobody plans it: the overall slope goes on, from level to twice it.
+    """
+    inside = [
+        Knot(row.temp_c, time_s / row.time_s, _ROUNDED * row.step_s / row.time_s)
+        for row in rows
+        if row.temp_c != ref_c
+    ]
+    inside = sorted([*inside, Knot(ref_c, 1.0, 0.0)], key=lambda one: one.temp_c)
+    before_k, beyond_k = rows[0].temp_c - rows[1].temp_c, rows[-1].temp_c - rows[-2].temp_c
+    return (_outer(inside[0], before_k, overall), *inside, _outer(inside[-1], beyond_k, overall))
+
+
+def _outer(end: Knot, step_k: float, overall: float) -> Knot:
+    """A knot one spacing beyond the last row."""
+    widened = end.spread + abs(overall * step_k)
+    return Knot(end.temp_c + step_k, end.factor * float(np.exp(overall * step_k)), widened)
 
 
 def _read_from_table(rows: tuple[Row, ...], temp_c: float) -> Estimate:
     """Between two rows on the logarithm of time; the interval is the printed rounding (90 % of its width)."""
     temps = [row.temp_c for row in rows]
     told = float(np.exp(np.interp(temp_c, temps, np.log([row.time_s for row in rows]))))
-    half = 0.45 * float(np.interp(temp_c, temps, [row.step_s for row in rows]))
+    half = _ROUNDED * float(np.interp(temp_c, temps, [row.step_s for row in rows]))
     return Estimate(told, told - half, told + half, "s", "between the leaflet's rows")
 
 
@@ -197,4 +269,4 @@ def _from_line(rows: tuple[Row, ...], ref_c: float) -> Rate:
     level = np.exp(line.level + np.array([-spread, 0.0, spread]))
     told = Estimate(float(level[1]), float(level[0]), float(level[2]), "s", "line through the leaflet's rows")
     low, high = float(temps.min()) - BEYOND_ROWS_K, float(temps.max()) + BEYOND_ROWS_K
-    return Rate(told, ref_c, q10, low, high, rows, interpolates=False, line=line)
+    return Rate(told, ref_c, q10, low, high, rows, line=line)

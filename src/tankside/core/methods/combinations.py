@@ -49,3 +49,5 @@ class Combination:
     rows: tuple[TimeRow, ...]
     least_stock_ml: float | None = None
     """Least stock for one unit of film area, from the leaflet; None when unknown."""
+    hydroquinone: bool | None = None
+    """Whether the developer holds hydroquinone, which hardly works below 16 C; None when nobody has said."""

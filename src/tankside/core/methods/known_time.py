@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from tankside.core.development.rate import Rate, Row, rate_of
+from tankside.core.development.rate import Rate, Row, TimeRule, printed_step_s, rate_of
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.combinations import Combination, RowSource, TimeRow
 from tankside.core.refusals import refuse
@@ -17,11 +17,17 @@ IN_TRUST: tuple[RowSource, ...] = ("accepted", "own", "leaflet")
 
 @dataclass(frozen=True, slots=True)
 class KnownTime:
-    """The row that gives the time, the rows beside it, and the rate that they tell."""
+    """The row that gives the time, the rows beside it, and the rate that they tell.
+
+    `rule` says whether a rate holds for it at all, `hydroquinone` whether the developer holds any (None:
+    nobody has said).
+    """
 
     row: TimeRow
     rows: tuple[TimeRow, ...]
     rate: Rate
+    rule: TimeRule = "rate"
+    hydroquinone: bool | None = None
 
     @property
     def source(self) -> RowSource:
@@ -74,12 +80,21 @@ def known_time(combination: Combination, index: float) -> KnownTime:
     best = rows[0]
     if best.source == "leaflet":
         best = min(leaflet, key=lambda row: (abs(row.temp_c - 20.0), row.temp_c))
-        return KnownTime(best, rows, rate_of([_row(row) for row in leaflet], ref_c=best.temp_c))
-    beside = rate_of([_row(row) for row in leaflet or [best]], ref_c=best.temp_c)
-    told = Estimate(best.time_s, best.time_s, best.time_s, "s", best.source)
-    return KnownTime(best, rows, replace(beside, time_s=told, interpolates=False, line=None))
+        rate = rate_of(_rows(leaflet), ref_c=best.temp_c)
+    else:
+        rate = _beside(best, leaflet)
+    return KnownTime(best, rows, rate, combination.time_rule, combination.hydroquinone)
 
 
-def _row(row: TimeRow) -> Row:
-    """A row as the science of rates reads it."""
-    return Row(row.temp_c, row.time_s)
+def _beside(best: TimeRow, leaflet: list[TimeRow]) -> Rate:
+    """A time of one's own with the factor, or the table, that the leaflet's rows tell where they reach it."""
+    rate = rate_of(_rows(leaflet or [best]), ref_c=best.temp_c)
+    if rate.ref_c != best.temp_c:
+        rate = rate_of(_rows([best]), ref_c=best.temp_c)
+    return replace(rate, time_s=Estimate(best.time_s, best.time_s, best.time_s, "s", best.source), line=None)
+
+
+def _rows(rows: list[TimeRow]) -> list[Row]:
+    """Rows as the science of rates reads them, printed in the step that they show together."""
+    step_s = printed_step_s([row.time_s for row in rows])
+    return [Row(row.temp_c, row.time_s, step_s) for row in rows]

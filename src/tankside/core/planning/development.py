@@ -7,12 +7,12 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from tankside.core.development.equivalent_time import start_that_makes_it_right, time_needed
-from tankside.core.development.rate import check_temperature
+from tankside.core.development.rate import HYDROQUINONE_LEAST_C, check_temperature
 from tankside.core.doubt.distributions import Z95, FloatArray
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.known_time import KnownTime
 from tankside.core.quantities.display import shown, time_step_s, to_step
-from tankside.core.rates import Q10
+from tankside.core.rates import RateLaw
 from tankside.core.thermal.drift import READING_SD_K, temp_at
 from tankside.core.thermal.tank import liquid_for, met_c
 
@@ -82,17 +82,20 @@ def time_for(known: KnownTime, setting: Setting, jug_c: float, *, thermometer_st
     make a line, combined as squares. Whether the row suits one's own hands is not in it.
     """
     rate = known.rate
-    check_temperature(rate, setting.start_c(jug_c))
-    told_s = _end(known, setting, jug_c, q10=rate.q10.value, needed_s=rate.time_s.value)
+    check_temperature(rate, setting.start_c(jug_c), hydroquinone=known.hydroquinone)
+    believed = rate.believed
 
-    def at(*, jug: float = jug_c, q10: float = rate.q10.value, needed_s: float = rate.time_s.value) -> float:
-        return _end(known, setting, jug, q10=q10, needed_s=needed_s)
+    def at(*, jug: float = jug_c, law: RateLaw = believed.law, needed_s: float = rate.time_s.value) -> float:
+        return _end(setting, jug, law=law, needed_s=needed_s)
 
+    told_s = at()
+    _check_path(known, setting.path(setting.start_c(jug_c), told_s)[1])
+    shallow, steep = believed.ends
     by_k = Z95 * max(READING_SD_K, thermometer_step_c / 12**0.5)
     return _combined(
         told_s,
         (
-            _part("factor", told_s, at(q10=rate.q10.low), at(q10=rate.q10.high)),
+            _part("factor", told_s, at(law=shallow), at(law=steep)),
             _part("thermometer", told_s, at(jug=jug_c - by_k), at(jug=jug_c + by_k)),
             _part("rows", told_s, at(needed_s=rate.time_s.low), at(needed_s=rate.time_s.high)),
         ),
@@ -110,12 +113,12 @@ def mix_to(known: KnownTime, setting: Setting, time_s: float) -> WithParts:
     """
     rate = known.rate
 
-    def at(where: Setting = setting, q10: float = rate.q10.value) -> float:
+    def at(where: Setting = setting, law: RateLaw = rate.believed.law) -> float:
         start_c = start_that_makes_it_right(
             lambda start_c: where.path(start_c, time_s),
             time_s=time_s,
             needed_s=rate.time_s.value,
-            law=Q10(q10, rate.ref_c),
+            law=law,
         )
         return where.jug_c(start_c)
 
@@ -132,7 +135,7 @@ def mix_to(known: KnownTime, setting: Setting, time_s: float) -> WithParts:
         (
             _part("worth", told_c, at(light), at(heavy)),
             _part("drift", told_c, at(fast), at(slow)),
-            _part("factor", told_c, at(q10=rate.q10.low), at(q10=rate.q10.high)),
+            _part("factor", told_c, *(at(law=law) for law in rate.believed.ends)),
         ),
         unit="C",
         source=known.source,
@@ -157,10 +160,18 @@ def told(end: Estimate) -> Estimate:
     return Estimate(seen.value, seen.low, seen.high, end.unit, end.source)
 
 
-def _end(known: KnownTime, setting: Setting, jug_c: float, *, q10: float, needed_s: float) -> float:
+def _end(setting: Setting, jug_c: float, *, law: RateLaw, needed_s: float) -> float:
     """The end at one set of inputs."""
     times, temps = setting.path(setting.start_c(jug_c), 2 * needed_s)
-    return float(time_needed(needed_s, times, temps, Q10(q10, known.rate.ref_c)))
+    return float(time_needed(needed_s, times, temps, law))
+
+
+def _check_path(known: KnownTime, temps_c: FloatArray) -> None:
+    """Refuse a drift whose mean leaves what is known, or that gets too cold for hydroquinone."""
+    check_temperature(known.rate, float(np.mean(temps_c)), hydroquinone=known.hydroquinone)
+    coldest_c = float(np.min(temps_c))
+    if known.hydroquinone is not False and coldest_c < HYDROQUINONE_LEAST_C:
+        check_temperature(known.rate, coldest_c, hydroquinone=known.hydroquinone)
 
 
 def _part(code: str, middle: float, one: float, other: float) -> DoubtPart:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from tankside.core.development.contrast import INDUCTION_S, c_inf_over
-from tankside.core.development.rate import TimeRule
+from tankside.core.development.rate import HYDROQUINONE_LEAST_C, TimeRule
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.baths import Step, Times
 from tankside.core.methods.default_method import DRAIN_EARLY_S, DRAIN_LATE_S, default_method
@@ -23,6 +23,7 @@ from tankside.core.planning.equipment import Place
 from tankside.core.planning.plan import Development, PlannedBath, PlannedRoll, PlannedTankful
 from tankside.core.planning.tankfuls import Load
 from tankside.core.planning.wish import BathTimes, WantedRoll, Wish
+from tankside.core.rates import BelievedRate
 
 LARGEST_STEP_K = 5.0
 """Baths differ by at most this much, so the wash is tempered too where the tap is colder."""
@@ -128,8 +129,7 @@ def _development(
     tau = setting.tau_min
     return Development(
         time_s=known.rate.time_s,
-        ref_c=known.rate.ref_c,
-        q10=known.rate.q10,
+        rate=_carried(known),
         start_c=setting.start_c(poured_c),
         room_c=setting.room_c,
         tau_min=Estimate(tau, min(low_min, tau), max(high_min, tau), "min", "ours"),
@@ -143,6 +143,14 @@ def _development(
         jug_c=poured_c,
         tank_c=setting.tank_c,
     )
+
+
+def _carried(known: KnownTime) -> BelievedRate:
+    """The rate as the sink is given it: with hydroquinone it is not known below 16 C."""
+    rate = known.rate.believed
+    if known.hydroquinone:
+        return replace(rate, least_c=max(rate.least_c, HYDROQUINONE_LEAST_C))
+    return rate
 
 
 def _as_wished(step: Step, wish: Wish) -> Step:

@@ -11,6 +11,7 @@ from tankside.core.methods.baths import Agitation, BathKind, Destination, HandWo
 from tankside.core.planning.assumptions import Assumption
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.wish import FirstUse, Wish
+from tankside.core.rates import BelievedRate
 from tankside.core.solutions.kinds import SolutionKind
 
 
@@ -68,7 +69,7 @@ class PlannedBath:
 
 @dataclass(frozen=True, slots=True)
 class Development:
-    """What the sink needs to move the end: the time that counts at `ref_c`, and the kinetics with doubt.
+    """What the sink needs to move the end: the time that counts at `rate.ref_c`, and the kinetics with doubt.
 
     `end_s` is when the plan would pour out, with its doubt, before anybody has read the tank; `start_c` is
     what the tank is expected to read once its wall has taken its heat, `jug_c` what the jug must read (or
@@ -76,8 +77,7 @@ class Development:
     """
 
     time_s: Estimate
-    ref_c: float
-    q10: Estimate
+    rate: BelievedRate
     start_c: float
     room_c: float
     tau_min: Estimate

@@ -180,7 +180,7 @@ def _went_otherwise(run: Run, one: TankfulState) -> Iterator[Deviation]:
         if each.tankful != one.letter:
             continue
         match each.code:
-            case "over-time":
+            case "over-time" | "outside-times":
                 continue
             case "contaminated":
                 if each.contamination is not None:

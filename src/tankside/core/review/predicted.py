@@ -12,6 +12,7 @@ from tankside.core.development.advice import Size, made_by, reading_moves_the_en
 from tankside.core.doubt.distributions import Z95
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.planning.plan import Development
+from tankside.core.rates import RateLaw
 from tankside.core.review.proposals import Developed
 from tankside.core.run.advise import developing, rule_of, tank_readings
 from tankside.core.run.state import Pass, RunState, TankfulState
@@ -67,7 +68,7 @@ def planned_temperatures(plan: Development, until_s: float) -> Trace:
 
 
 def counted(state: RunState, letter: str) -> Counted | None:
-    """What the development of one tankful came to; None while it lasts, or where no rate holds.
+    """What the development of one tankful came to; None while it lasts, or where no rate is known.
 
     Own model: docs/science/review.md: equivalent time of T(t), then contrast and time. Doubt: the interval
     holds thermometer, factor per 10 K and how far the contrast could still go, combined as squares.
@@ -78,6 +79,8 @@ def counted(state: RunState, letter: str) -> Counted | None:
         return None
     path = _path(state, one, there)
     had_s = float(path.times_s[-1])
+    if not plan.rate.knows(path.mean_c(had_s)):
+        return None
     readings = tank_readings(state, one, there)
     sd_k = max(READING_SD_K, state.plan.thermometer.step_c / 12**0.5) if readings else UNREAD_SD_K
     made = _made(path, plan)
@@ -86,7 +89,7 @@ def counted(state: RunState, letter: str) -> Counted | None:
         had_s=had_s,
         counted_s=made,
         due_s=plan.time_s.value,
-        ref_c=plan.ref_c,
+        ref_c=plan.rate.ref_c,
         mean_c=path.mean_c(had_s),
         percent=percent,
         size=size_of(percent.value),
@@ -105,10 +108,9 @@ def developed_of(state: RunState, letter: str) -> Developed | None:
         return None
     return Developed(
         aimed_s=found.due_s,
-        ref_c=found.ref_c,
         mean_c=found.mean_c,
         explained_percent=found.percent,
-        q10=plan.q10.value,
+        rate=plan.rate,
         contrast=plan.contrast,
         induction_s=plan.induction_s,
     )
@@ -152,7 +154,7 @@ def percent_of_extra(state: RunState, letter: str, *, told_s: float) -> Estimate
         return None
     due_s = _made(_until(path, told_s), plan)
     return made_by(
-        path.times_s, path.temps_c, due_s=due_s, q10=plan.q10, ref_c=plan.ref_c,
+        path.times_s, path.temps_c, due_s=due_s, rate=plan.rate,
         c_inf_over_ci=plan.c_inf_over_ci, induction_s=plan.induction_s,
     ).deviation  # fmt: skip
 
@@ -168,7 +170,7 @@ def percent_of_warmth(state: RunState, letter: str, *, told_s: float) -> Estimat
         return None
     path = _until(_path(state, one, there), told_s)
     return made_by(
-        path.times_s, path.temps_c, due_s=plan.time_s.value, q10=plan.q10, ref_c=plan.ref_c,
+        path.times_s, path.temps_c, due_s=plan.time_s.value, rate=plan.rate,
         c_inf_over_ci=plan.c_inf_over_ci, induction_s=plan.induction_s,
     ).deviation  # fmt: skip
 
@@ -199,7 +201,7 @@ def _until(path: Trace, until_s: float) -> Trace:
 
 def _made(path: Trace, plan: Development) -> float:
     return made_by(
-        path.times_s, path.temps_c, due_s=plan.time_s.value, q10=plan.q10, ref_c=plan.ref_c,
+        path.times_s, path.temps_c, due_s=plan.time_s.value, rate=plan.rate,
         c_inf_over_ci=plan.c_inf_over_ci, induction_s=plan.induction_s,
     ).counted_s  # fmt: skip
 
@@ -207,17 +209,16 @@ def _made(path: Trace, plan: Development) -> float:
 def _with_doubt(path: Trace, plan: Development, sd_k: float) -> Estimate:
     """The contrast missed, its causes of doubt combined as squares."""
 
-    def percent(*, by_k: float = 0.0, q10: float = plan.q10.value) -> Estimate:
-        factor = replace(plan.q10, value=q10, low=q10, high=q10)
+    def percent(*, by_k: float = 0.0, law: RateLaw = plan.rate.law) -> Estimate:
         return made_by(
-            path.times_s, path.temps_c + by_k, due_s=plan.time_s.value, q10=factor, ref_c=plan.ref_c,
+            path.times_s, path.temps_c + by_k, due_s=plan.time_s.value, rate=plan.rate, law=law,
             c_inf_over_ci=plan.c_inf_over_ci, induction_s=plan.induction_s,
         ).deviation  # fmt: skip
 
     told = percent()
     by_k = Z95 * sd_k
     others = [percent(by_k=-by_k).value, percent(by_k=by_k).value]
-    factors = [percent(q10=plan.q10.low).value, percent(q10=plan.q10.high).value]
+    factors = [percent(law=law).value for law in plan.rate.ends]
     down = hypot(*(max(0.0, told.value - min(ends)) for ends in (others, factors, [told.low])))
     up = hypot(*(max(0.0, max(ends) - told.value) for ends in (others, factors, [told.high])))
     return Estimate(told.value, told.value - down, told.value + up, "%", "the log of the run")

@@ -6,11 +6,13 @@ A proposal never blames the time for what the log explains by temperature, nor f
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import ceil, floor
 from typing import Literal
 
 from tankside.core.development.contrast import C_INF, time_correction
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.quantities.display import to_step
+from tankside.core.rates import DEFAULT_RATE, BelievedRate
 
 What = Literal["time", "index", "temper", "keep"]
 
@@ -40,15 +42,14 @@ SPEEDS = (
 class Developed:
     """What the log says of the development that is judged.
 
-    `aimed_s` is the time that was to count at `ref_c`, `mean_c` the mean temperature in the tank, and
-    `explained_percent` how far the log alone predicts the contrast to miss its aim.
+    `aimed_s` is the time that was to count where `rate` has its reference, `mean_c` the mean temperature in
+    the tank, and `explained_percent` how far the log alone predicts the contrast to miss its aim.
     """
 
     aimed_s: float
-    ref_c: float
     mean_c: float
     explained_percent: Estimate
-    q10: float
+    rate: BelievedRate = DEFAULT_RATE
     contrast: float | None = None
     c_inf: Estimate = C_INF
     induction_s: float = 30.0
@@ -130,8 +131,9 @@ def _blame_temperature(seen: Estimate, developed: Developed) -> Proposal:
     explained = developed.explained_percent
     if abs(explained.value) < TOO_SMALL_PERCENT:
         return Proposal("keep", developed.aimed_s, developed.aimed_s, None, seen, explained)
-    at_c = round(developed.mean_c)
-    there = developed.aimed_s / developed.q10 ** ((at_c - developed.ref_c) / 10)
+    rate = developed.rate
+    at_c = max(ceil(rate.least_c), min(floor(rate.most_c), round(developed.mean_c)))
+    there = developed.aimed_s / float(rate.law.factor(at_c))
     return Proposal(
         "temper", developed.aimed_s, to_step(there, KNOWN_S), None, seen, explained, at_c=float(at_c)
     )

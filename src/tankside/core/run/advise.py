@@ -48,6 +48,8 @@ class ContrastAdvice:
 def advise_end(state: RunState, letter: str) -> EndAdvice | None:
     """The end advised now from what was read in the tank; None where nothing was, or nothing may move it.
 
+    Nor is there one where the tank reads outside what times are known for: `outside_times` says so.
+
     A function of what happened alone: not of what was told, nor of the order in which it was noted.
     Own model: docs/science/drift. Doubt: the interval holds reading, tank and factor per 10 K.
     """
@@ -56,7 +58,7 @@ def advise_end(state: RunState, letter: str) -> EndAdvice | None:
     if there is None or not reading_moves_the_end(rule_of(plan)):
         return None
     readings = tank_readings(state, one, there)
-    if not readings:
+    if not readings or not plan.rate.knows(readings[-1].temp_c):
         return None
     uniforms = uniform_draws(seed_of("end", plan, *readings), count=DRAWS, columns=3)
     path = expected_path(
@@ -72,8 +74,7 @@ def advise_end(state: RunState, letter: str) -> EndAdvice | None:
         temps_c=path.temps_c,
         drawn_temps_c=path.drawn_c,
         uniforms=uniforms[:, 2],
-        q10=plan.q10,
-        ref_c=plan.ref_c,
+        rate=plan.rate,
     )
     return EndAdvice(there.bath, end, readings[-1].temp_c, len(readings), plan.model)
 
@@ -89,16 +90,30 @@ def advise_contrast(state: RunState, letter: str, *, until_s: float) -> Contrast
         return None
     readings = tank_readings(state, one, there)
     path = _path_since(readings, plan, until_s)
+    if not plan.rate.knows(path.mean_c(until_s)):
+        return None
     made = made_by(
         path.times_s,
         path.temps_c,
         due_s=plan.time_s.value,
-        q10=plan.q10,
-        ref_c=plan.ref_c,
+        rate=plan.rate,
         c_inf_over_ci=plan.c_inf_over_ci,
         induction_s=plan.induction_s,
     )
     return ContrastAdvice(made.deviation, made.size, until_s - one.told_end_s(there.bath))
+
+
+def outside_times(state: RunState, letter: str) -> TankReading | None:
+    """The last reading in a developer, where it lies outside what its times are known for.
+
+    Own model: docs/science/rate-and-equivalent-time. Doubt: the reading's.
+    """
+    one = state.tankful(letter)
+    plan, there = one.plan.development, developing(state, one)
+    if there is None or not reading_moves_the_end(rule_of(plan)):
+        return None
+    readings = tank_readings(state, one, there)
+    return readings[-1] if readings and not plan.rate.knows(readings[-1].temp_c) else None
 
 
 def developing(state: RunState, one: TankfulState) -> Pass | None:

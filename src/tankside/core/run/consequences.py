@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from tankside.core.run.advise import ContrastAdvice, advise_contrast, developing
+from tankside.core.run.advise import ContrastAdvice, advise_contrast, developing, outside_times
 from tankside.core.run.bath_ends import end_after_s, home_of
 from tankside.core.run.change_of_plan import rinse_first
 from tankside.core.run.commands import Asked, DrainBath, EndTankful
@@ -16,6 +16,7 @@ from tankside.core.run.wrong_bottle import Contamination, contaminations
 
 ConsequenceCode = Literal[
     "over-time", "image-gone", "before-developer", "unfixed", "unwashed", "wrong-bottle", "contaminated",
+    "outside-times",
 ]  # fmt: skip
 
 
@@ -24,7 +25,7 @@ class Consequence:
     """Something that went otherwise: `best` is a command that is ready to be sent, with its words' key.
 
     `urgent` belongs on the first screen. `over_s` is how long the bath is over its end; `poured` the bath
-    that really was poured and `owed` the one that should have been.
+    that really was poured and `owed` the one that should have been; `reads_c` what the tank reads.
     """
 
     code: ConsequenceCode
@@ -39,6 +40,7 @@ class Consequence:
     poured: str | None = None
     owed: str | None = None
     contamination: Contamination | None = None
+    reads_c: float | None = None
 
 
 def consequences(state: RunState, now_us: int) -> tuple[Consequence, ...]:
@@ -50,6 +52,7 @@ def consequences(state: RunState, now_us: int) -> tuple[Consequence, ...]:
     for tankful in state.tankfuls:
         stands = standing(state, tankful)
         found.extend(_over_time(state, tankful, now_us))
+        found.extend(_outside_times(state, tankful))
         found.extend(_out_of_order(state, tankful, stands))
         found.extend(_wrong_bottle(state, tankful))
     return tuple(sorted(found, key=lambda one: (not one.urgent, one.at_us, one.code)))
@@ -79,6 +82,16 @@ def _over_time(state: RunState, one: TankfulState, now_us: int) -> Iterator[Cons
         over_s=had_s - end_s,
         contrast=advise_contrast(state, one.letter, until_s=had_s),
     )
+
+
+def _outside_times(state: RunState, one: TankfulState) -> Iterator[Consequence]:
+    """A developer that reads colder or warmer than its times are known for: no end is told by that."""
+    there, reading = developing(state, one), outside_times(state, one.letter)
+    if there is None or reading is None or one.ended is not None:
+        return
+    at_us = there.poured.at_us + round(reading.time_s * 1e6)
+    in_tank = there.ended_us is None
+    yield Consequence("outside-times", one.letter, there.bath, at_us, urgent=in_tank, reads_c=reading.temp_c)
 
 
 def _out_of_order(state: RunState, one: TankfulState, stands: Standing) -> Iterator[Consequence]:

@@ -41,7 +41,7 @@ class RunOpened:
     """A session began with this plan; `models` are the versions that advice is computed with."""
 
     kind: ClassVar[str] = "run-opened"
-    version: ClassVar[int] = 1
+    version: ClassVar[int] = 2
     plan: Plan
     zone: str
     people: tuple[str, ...] = ()
@@ -55,7 +55,7 @@ class PlanAmended:
     """The whole new plan, why, and in words what differs."""
 
     kind: ClassVar[str] = "plan-amended"
-    version: ClassVar[int] = 1
+    version: ClassVar[int] = 2
     plan: Plan
     because: str
     changes: tuple[str, ...] = ()

@@ -4,13 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from types import MappingProxyType
+from typing import Any
 
+from tankside.core.planning.stored_plans import with_rates
 from tankside.core.run.events import EVENTS
 
-Stored = Mapping[str, object]
+Stored = Mapping[str, Any]
 
-STEPS: Mapping[tuple[str, int], Callable[[Stored], Stored]] = MappingProxyType({})
-"""(kind, version) to what makes the next version of it; none has been needed yet."""
+
+def _with_rates(body: Stored) -> Stored:
+    """A body that holds a plan, whose developments carry a whole rate."""
+    return {**body, "plan": with_rates(body["plan"])}
+
+
+STEPS: Mapping[tuple[str, int], Callable[[Stored], Stored]] = MappingProxyType(
+    {("run-opened", 1): _with_rates, ("plan-amended", 1): _with_rates}
+)
+"""(kind, version) to what makes the next version of it."""
 
 
 def upcast(kind: str, version: int, stored: Stored) -> Stored:

@@ -58,6 +58,7 @@ COMBINATIONS = strict(
     required("convention", TEXT),
     required("time_rule", TEXT),
     open_ended("least_stock_ml", REAL),
+    open_ended("hydroquinone", YesNo),
     UniqueConstraint(
         "film", "developer", "stock_parts", "water_parts", "agitation", "tank", "convention",
         name="combinations_once",
@@ -65,6 +66,7 @@ COMBINATIONS = strict(
     one_of("tank", get_args(TankKind), table="combinations"),
     one_of("convention", get_args(TimingConvention), table="combinations"),
     one_of("time_rule", get_args(TimeRule), table="combinations"),
+    yes_or_no("hydroquinone", table="combinations"),
     holds("stock_parts >= 1 AND water_parts >= 0", name="combinations_parts_in_range"),
 )  # fmt: skip
 

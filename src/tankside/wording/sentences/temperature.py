@@ -4,6 +4,10 @@ from __future__ import annotations
 
 SENTENCES = {
     "hot-not-above-cold": "The hot water ({hot_c}) is no warmer than the cold ({cold_c}).",
+    "hydroquinone-not-told": (
+        "At {temp_c} a developer that holds hydroquinone hardly works: below {least_c} it must be known "
+        "that yours holds none."
+    ),
     "hydroquinone-too-cold": (
         "At {temp_c} hydroquinone hardly works; such a developer needs {least_c} or more."
     ),
@@ -43,6 +47,7 @@ WAYS_ON = {
     "ice": "Mix with the cold alone, then {ice_g} of ice in a sealed bag brings it there.",
     "less-ice": "Take less ice.",
     "read-again": "Read again.",
+    "say-the-agent": "Say on its leaflet page what it holds.",
     "read-the-tank": "Read the tank.",
     "wait-longer": "Wait longer between the two readings.",
     "warm": "Warm it.",

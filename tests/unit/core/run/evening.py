@@ -18,6 +18,7 @@ from tankside.core.planning.plan import (
     PlannedRoll,
     PlannedTankful,
 )
+from tankside.core.rates import BelievedRate
 from tankside.core.run.commands import Asked, Command, OpenRun
 from tankside.core.run.decide import Answer, decide
 from tankside.core.run.envelope import Event, How
@@ -42,8 +43,7 @@ def development(*, room_c: float = 20.0, start_c: float = 20.0, time_s: float = 
     """9:30 at 20 C by default, contrast 0.56 of 0.95 (0.75-1.30), tank of 106 minutes."""
     return Development(
         time_s=Estimate(time_s, 0.9 * time_s, 1.1 * time_s, "s", "invented leaflet"),
-        ref_c=20.0,
-        q10=Estimate(2.2, 1.5, 2.9, "", "ours"),
+        rate=BelievedRate(),
         start_c=start_c,
         room_c=room_c,
         tau_min=Estimate(106.0, 60.0, 180.0, "min", "ours"),
