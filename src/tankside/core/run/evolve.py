@@ -1,10 +1,9 @@
-"""One settled note moves the state; a state is the fold of its notes and holds no science."""
+"""Settled notes move the state; a state is the fold of its notes and holds no science."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
-from functools import reduce
 
 from tankside.core.planning.plan import Plan, PlannedTankful
 from tankside.core.run.events import (
@@ -35,11 +34,10 @@ from tankside.core.run.events import (
     TestTimed,
     WaterChanged,
 )
-from tankside.core.run.passes import changed, discarded, drained, poured, returned
+from tankside.core.run.passes import moved
 from tankside.core.run.settle import Note, Settled
 from tankside.core.run.state import (
     ClockDoubt,
-    Confirmed,
     Cycle,
     Ended,
     Hung,
@@ -64,7 +62,7 @@ def fold(settled: Settled) -> RunState:
     if opening is None:
         raise ValueError("a run's log begins with its opening")
     rest = (note for note in settled.notes if note is not opening)
-    return reduce(evolve, rest, opened(opening, settled))
+    return after(opened(opening, settled), rest)
 
 
 def opened(note: Note, settled: Settled) -> RunState:
@@ -83,91 +81,110 @@ def opened(note: Note, settled: Settled) -> RunState:
     )
 
 
-def evolve(state: RunState, note: Note) -> RunState:
-    """The state after one more note, which is the latest."""
-    if note.tankful is None or isinstance(note.body, OF_SESSION):
-        return _session(state, note)
-    return _in_tankful(state, note.tankful, lambda one: _tankful(one, note, state))
+def after(state: RunState, notes: Iterable[Note]) -> RunState:
+    """The state after several notes, each later than all before.
+
+    Between two plans what happens to the session and to each tankful is apart, so that each is folded in one
+    go: a thousand readings make one new tuple, not a thousand.
+    """
+    apart: dict[str | None, list[Note]] = {}
+    for note in notes:
+        if isinstance(note.body, PlanAmended):
+            state = _amended(_folded(state, apart), note.body.plan)
+            apart = {}
+        else:
+            letter = None if isinstance(note.body, OF_SESSION) else note.tankful
+            apart.setdefault(letter, []).append(note)
+    return _folded(state, apart)
 
 
-def _session(state: RunState, note: Note) -> RunState:  # noqa: C901, PLR0911 - one arm a kind
-    mark = _mark(note)
-    match note.body:
-        case PlanAmended(plan=plan):
-            return _amended(state, plan)
-        case ReadingTaken() as body:
-            return replace(state, readings=(*state.readings, Reading(mark, body)))
-        case LiquidPrepared() as body:
-            return replace(state, prepared=(*state.prepared, Prepared(mark, body)))
-        case TestTimed() as body:
-            return replace(state, tests=(*state.tests, Tested(mark, body)))
-        case NoteWritten(text=text):
-            return replace(state, written=(*state.written, Written(mark, note.tankful or "", text)))
-        case RollMarked(roll=roll, mark=text):
-            return replace(state, written=(*state.written, Written(mark, roll, text)))
-        case DoubtAnswered(about=about, answer=answer):
-            return replace(state, answered=(*state.answered, (about, answer)))
-        case RunClosed(how=how):
-            return replace(state, closed=how)
-        case ClockDoubted() as body:
-            doubt = ClockDoubt(mark, body.boot, body.by_s, body.across)
-            return replace(state, clock_doubts=(*state.clock_doubts, doubt))
-        case ClockSettled(boot=boot):
-            settled = tuple(
-                replace(one, settled=True) if one.boot == boot else one for one in state.clock_doubts
-            )
-            return replace(state, clock_doubts=settled)
-        case _:
-            raise TypeError(f"{note.body.kind} needs a tankful")
+def _folded(state: RunState, apart: Mapping[str | None, Sequence[Note]]) -> RunState:
+    """Each tankful with its notes; one that the plan of its time did not hold is not changed by any."""
+    if not apart:
+        return state
+    tankfuls = tuple(
+        _tankful(one, apart[one.letter], state.plan_no) if one.letter in apart else one
+        for one in state.tankfuls
+    )
+    return _session(replace(state, tankfuls=tankfuls), apart.get(None, ()))
 
 
-def _tankful(one: TankfulState, note: Note, state: RunState) -> TankfulState:  # noqa: C901, PLR0911, PLR0912
-    mark = _mark(note)
-    match note.body:
-        case TankLoaded(rolls=rolls):
-            return replace(one, loaded=rolls)
-        case BottleConfirmed(bath=bath, bottle=bottle):
-            return _confirmed(one, Confirmed(bath, bottle, mark))
-        case BathPoured() as body:
-            after_pour = replace(one, passes=poured(one.passes, body, mark, state.plan_no))
-            if body.bottle is None:
-                return after_pour
-            return _confirmed(after_pour, Confirmed(body.bath, body.bottle, mark))
-        case BathDrained(bath=bath):
-            return drained(one, bath, mark, state.plan_no)
-        case BathReturned() as body:
-            return returned(one, body, mark)
-        case BathDiscarded() as body:
-            return discarded(one, body, mark)
-        case WaterChanged() as body:
-            return changed(one, body, mark, state.plan_no)
-        case AgitationNoted(bath=bath, cycle=cycle, done=done):
-            return replace(one, cycles=(*one.cycles, Cycle(bath, cycle, done, mark)))
-        case EndMoved() as body:
-            return replace(one, told=(*one.told, _told(body, mark)))
-        case BathSkipped(bath=bath, why=why):
-            return replace(one, skipped=(*one.skipped, Skipped(bath, why, mark)))
-        case FilmHung(roll=roll, place=place):
-            return replace(one, hung=(*one.hung, Hung(roll, place, mark)))
-        case TankfulEnded(outcome=outcome):
-            return replace(one, ended=Ended(outcome, mark))
-        case NoteWithdrawn() | NoteRetimed() | NoteRestated():
-            raise TypeError(f"{note.body.kind} is settled before it is folded")
-        case _:
-            raise TypeError(f"{note.body.kind} belongs to the session")
+def _session(state: RunState, notes: Sequence[Note]) -> RunState:  # noqa: C901 - one arm a kind
+    """What is noted of the session is kept in order of time, each kind by itself."""
+    readings, prepared, tests, written = (
+        list[Reading](), list[Prepared](), list[Tested](), list[Written]()
+    )  # fmt: skip
+    answered, clocks, closed = list[tuple[str, str]](), list(state.clock_doubts), state.closed
+    for note in notes:
+        match note.body:
+            case ReadingTaken() as body:
+                readings.append(Reading(_mark(note), body))
+            case LiquidPrepared() as body:
+                prepared.append(Prepared(_mark(note), body))
+            case TestTimed() as body:
+                tests.append(Tested(_mark(note), body))
+            case NoteWritten(text=text):
+                written.append(Written(_mark(note), note.tankful or "", text))
+            case RollMarked(roll=roll, mark=text):
+                written.append(Written(_mark(note), roll, text))
+            case DoubtAnswered(about=about, answer=answer):
+                answered.append((about, answer))
+            case RunClosed(how=how):
+                closed = how
+            case ClockDoubted() as body:
+                clocks.append(ClockDoubt(_mark(note), body.boot, body.by_s, body.across))
+            case ClockSettled(boot=boot):
+                clocks = [replace(one, settled=True) if one.boot == boot else one for one in clocks]
+            case _:
+                raise TypeError(f"{note.body.kind} needs a tankful")
+    return replace(
+        state,
+        readings=(*state.readings, *readings),
+        prepared=(*state.prepared, *prepared),
+        tests=(*state.tests, *tests),
+        written=(*state.written, *written),
+        answered=(*state.answered, *answered),
+        clock_doubts=tuple(clocks),
+        closed=closed,
+    )
 
 
-def _confirmed(one: TankfulState, new: Confirmed) -> TankfulState:
-    """A bottle is confirmed once for each pour: at measuring, at the latest by the pour itself."""
-    for before in one.confirmed:
-        same = (before.bath, before.bottle) == (new.bath, new.bottle)
-        used = any(
-            there.bath == new.bath and before.mark.at_us <= there.poured.at_us < new.mark.at_us
-            for there in one.passes
-        )
-        if same and not used:
-            return one
-    return replace(one, confirmed=(*one.confirmed, new))
+def _tankful(one: TankfulState, notes: Sequence[Note], plan_no: int) -> TankfulState:
+    """What is noted of one tankful: baths move one after the other, the rest is kept in order of time."""
+    cycles, told, skipped, hung = list[Cycle](), list[Told](), list[Skipped](), list[Hung]()
+    loaded, ended = one.loaded, one.ended
+    for note in notes:
+        match note.body:
+            case AgitationNoted(bath=bath, cycle=cycle, done=done):
+                cycles.append(Cycle(bath, cycle, done, _mark(note)))
+            case TankLoaded(rolls=rolls):
+                loaded = rolls
+            case EndMoved() as body:
+                told.append(_told(body, _mark(note)))
+            case BathSkipped(bath=bath, why=why):
+                skipped.append(Skipped(bath, why, _mark(note)))
+            case FilmHung(roll=roll, place=place):
+                hung.append(Hung(roll, place, _mark(note)))
+            case TankfulEnded(outcome=outcome):
+                ended = Ended(outcome, _mark(note))
+            case (
+                BottleConfirmed() | BathPoured() | BathDrained() | BathReturned() | BathDiscarded()
+                | WaterChanged() as body
+            ):  # fmt: skip
+                one = moved(one, body, _mark(note), plan_no)
+            case NoteWithdrawn() | NoteRetimed() | NoteRestated():
+                raise TypeError(f"{note.body.kind} is settled before it is folded")
+            case _:
+                raise TypeError(f"{note.body.kind} belongs to the session")
+    return replace(
+        one,
+        loaded=loaded,
+        cycles=(*one.cycles, *cycles),
+        told=(*one.told, *told),
+        skipped=(*one.skipped, *skipped),
+        hung=(*one.hung, *hung),
+        ended=ended,
+    )
 
 
 def _told(body: EndMoved, mark: Mark) -> Told:
@@ -192,18 +209,5 @@ def _replanned(one: TankfulState, plan: PlannedTankful) -> TankfulState:
     return replace(one, plan=plan, former=former)
 
 
-def _in_tankful(state: RunState, letter: str, change: Callable[[TankfulState], TankfulState]) -> RunState:
-    """One tankful changed; a note about a tankful that the plan of its time did not hold changes nothing."""
-    return replace(
-        state,
-        tankfuls=tuple(change(one) if one.letter == letter else one for one in state.tankfuls),
-    )
-
-
 def _mark(note: Note) -> Mark:
     return Mark(note.id, note.at_us, note.within_s)
-
-
-def after(state: RunState, notes: Iterable[Note]) -> RunState:
-    """The state after several notes, each later than all before."""
-    return reduce(evolve, notes, state)

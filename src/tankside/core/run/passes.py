@@ -3,11 +3,43 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import assert_never
 
-from tankside.core.run.events import BathDiscarded, BathPoured, BathReturned, WaterChanged
-from tankside.core.run.state import Fate, Fill, Mark, Pass, TankfulState
+from tankside.core.run.events import (
+    BathDiscarded,
+    BathDrained,
+    BathPoured,
+    BathReturned,
+    BottleConfirmed,
+    WaterChanged,
+)
+from tankside.core.run.state import Confirmed, Fate, Fill, Mark, Pass, TankfulState
 
 Passes = tuple[Pass, ...]
+Moving = BottleConfirmed | BathPoured | BathDrained | BathReturned | BathDiscarded | WaterChanged
+"""Bodies that move baths: each looks at what the one before it left."""
+
+
+def moved(one: TankfulState, body: Moving, mark: Mark, plan_no: int) -> TankfulState:  # noqa: PLR0911
+    """A bath in, out, back or away."""
+    match body:
+        case BottleConfirmed(bath=bath, bottle=bottle):
+            return _confirmed(one, Confirmed(bath, bottle, mark))
+        case BathPoured():
+            after_pour = replace(one, passes=poured(one.passes, body, mark, plan_no))
+            if body.bottle is None:
+                return after_pour
+            return _confirmed(after_pour, Confirmed(body.bath, body.bottle, mark))
+        case BathDrained(bath=bath):
+            return drained(one, bath, mark, plan_no)
+        case BathReturned():
+            return returned(one, body, mark)
+        case BathDiscarded():
+            return discarded(one, body, mark)
+        case WaterChanged():
+            return changed(one, body, mark, plan_no)
+        case _:
+            assert_never(body)
 
 
 def poured(passes: Passes, body: BathPoured, mark: Mark, plan_no: int) -> Passes:
@@ -49,6 +81,26 @@ def changed(one: TankfulState, body: WaterChanged, mark: Mark, plan_no: int) -> 
         begun = Pass(body.bath, None, None, mark, plan_no, pour_noted=body.n == 1, fills=(fill,))
         return replace(one, passes=(*_left(one.passes, mark), begun))
     return _changed(one, at, replace(one.passes[at], fills=(*one.passes[at].fills, fill)))
+
+
+def _confirmed(one: TankfulState, new: Confirmed) -> TankfulState:
+    """A bottle is confirmed once for each pour: at measuring, at the latest by the pour itself."""
+    last = next((was for was in reversed(one.confirmed) if _same_bottle(was, new)), None)
+    if last is not None and not _used(one, last, new.mark.at_us):
+        return one
+    return replace(one, confirmed=(*one.confirmed, new))
+
+
+def _same_bottle(one: Confirmed, other: Confirmed) -> bool:
+    return (one.bath, one.bottle) == (other.bath, other.bottle)
+
+
+def _used(one: TankfulState, confirmed: Confirmed, before_us: int) -> bool:
+    """Whether its bath was poured between the confirming and then."""
+    return any(
+        there.bath == confirmed.bath and confirmed.mark.at_us <= there.poured.at_us < before_us
+        for there in reversed(one.passes)
+    )
 
 
 def _fate(one: TankfulState, bath: str, fate: Fate) -> TankfulState:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from tankside.core.run.envelope import Event
 from tankside.core.run.evolve import after, fold
-from tankside.core.run.settle import settle
+from tankside.core.run.settle import settle, settled_with
 from tankside.core.run.state import Run
 
 
@@ -23,9 +23,7 @@ def follow(run: Run | None, more: Sequence[Event]) -> Run:
     if not more:
         return run
     events = (*run.events, *more)
-    settled = settle(events)
-    before = run.settled
-    known = len(before.notes)
-    if settled.timeline == before.timeline and settled.notes[:known] == before.notes:
-        return Run(run.key, events, settled, after(run.state, settled.notes[known:]))
-    return Run(run.key, events, settled, fold(settled))
+    settled = settled_with(run.settled, more)
+    if settled is None:
+        return replay(events)
+    return Run(run.key, events, settled, after(run.state, settled.notes[len(run.settled.notes) :]))

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from types import MappingProxyType
 
 from tankside.core.run.envelope import Event, How
 from tankside.core.run.events import (
@@ -22,10 +23,22 @@ from tankside.core.run.events import (
     TankLoaded,
     WaterChanged,
 )
-from tankside.core.run.instants import Instant, Timeline
+from tankside.core.run.instants import Timeline
 
 SAME_ACT_US = 20_000_000
 """Two notes of one act closer than this are one act, noted twice."""
+
+PUTS_RIGHT = (NoteWithdrawn, NoteRetimed, NoteRestated)
+REACHES_BACK = (*PUTS_RIGHT, ClockSettled)
+"""Bodies that change what was noted before them, so that a log is settled anew."""
+
+ONCE: frozenset[type[Body]] = frozenset({
+    BathPoured, BathDrained, BathReturned, BathDiscarded, BottleConfirmed,
+    WaterChanged, AgitationNoted, FilmHung, TankLoaded,
+})  # fmt: skip
+"""Bodies of acts; all others may come as often as they like."""
+
+Act = tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,39 +61,55 @@ class Settled:
 
     notes: tuple[Note, ...]
     timeline: Timeline
-    twice: tuple[tuple[str, str], ...] = ()
+    twice: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
 
     def kept_for(self, event: str) -> str | None:
         """The note that was kept instead of `event`, None if it counts itself."""
-        return dict(self.twice).get(event)
+        return self.twice.get(event)
 
 
 def settle(events: Sequence[Event]) -> Settled:
     """Apply withdrawals, new times and new words, sort by (happened, seq), keep the earliest of doubles."""
-    withdrawn = _withdrawn(events)
-    standing = [event for event in events if event.id not in withdrawn]
-    timeline = _timeline(events, standing)
-    times: dict[str, tuple[Instant, float]] = {}
-    bodies: dict[str, Body] = {}
-    for event in standing:
-        match event.body:
-            case NoteRetimed(about=about, happened=happened):
-                times[about] = (happened, event.within_s)
-            case NoteRestated(about=about, body=body):
-                bodies[about] = body
-            case _:
-                pass
+    back = [event for event in events if isinstance(event.body, REACHES_BACK)]
+    withdrawn = _withdrawn(back)
+    back = [event for event in back if event.id not in withdrawn]
+    line = _timeline(events, back)
+    times = {one.body.about: one for one in back if isinstance(one.body, NoteRetimed)}
+    bodies = {one.body.about: one.body.body for one in back if isinstance(one.body, NoteRestated)}
     notes = [
-        _note(event, timeline, times, bodies)
-        for event in standing
-        if not isinstance(event.body, NoteWithdrawn | NoteRetimed | NoteRestated)
+        _put_right(event, line, times.get(event.id), bodies.get(event.id))
+        if event.id in times or event.id in bodies
+        else _as_noted(event, line)
+        for event in events
+        if event.id not in withdrawn and not isinstance(event.body, PUTS_RIGHT)
     ]
-    notes.sort(key=lambda note: (note.at_us, note.seq))
-    return _once_each(notes, timeline)
+    notes.sort(key=_order)
+    return _once_each(notes, line)
 
 
-def act_of(tankful: str | None, body: Body) -> tuple[str, ...] | None:  # noqa: PLR0911 - one arm a kind
+def settled_with(settled: Settled, more: Sequence[Event]) -> Settled | None:
+    """The same with `more` events at its end; None where one of them is not the latest, or reaches back."""
+    line = settled.timeline
+    for event in more:
+        if isinstance(event.body, REACHES_BACK) or event.recorded.boot not in line.offset_us:
+            return None
+    notes = sorted((_as_noted(event, line) for event in more), key=_order)
+    if notes and settled.notes and _order(notes[0]) < _order(settled.notes[-1]):
+        return None
+    kept, twice = list(settled.notes), dict(settled.twice)
+    for note in notes:
+        before = _same_act(kept, note)
+        if before is None:
+            kept.append(note)
+        else:
+            twice[note.id] = before.id
+    return Settled(tuple(kept), line, MappingProxyType(twice))
+
+
+def act_of(tankful: str | None, body: Body) -> Act | None:  # noqa: PLR0911 - one arm a kind
     """What makes two notes the same act; None for those that may come as often as they like."""
+    if type(body) not in ONCE:
+        return None
     match body:
         case BathPoured(bath=bath) | BathDrained(bath=bath):
             return (body.kind, bath)
@@ -100,52 +129,67 @@ def act_of(tankful: str | None, body: Body) -> tuple[str, ...] | None:  # noqa: 
             return None
 
 
-def _withdrawn(events: Iterable[Event]) -> set[str]:
+def _order(note: Note) -> tuple[int, int]:
+    return (note.at_us, note.seq)
+
+
+def _withdrawn(back: Iterable[Event]) -> set[str]:
     """Ids that were taken back; a withdrawal that is itself withdrawn takes nothing back."""
     gone: set[str] = set()
-    for event in sorted(events, key=lambda one: -one.seq):
+    for event in sorted(back, key=lambda one: -one.seq):
         if isinstance(event.body, NoteWithdrawn) and event.id not in gone:
             gone.add(event.body.about)
     return gone
 
 
-def _timeline(events: Iterable[Event], standing: Iterable[Event]) -> Timeline:
+def _timeline(events: Iterable[Event], back: Iterable[Event]) -> Timeline:
     line = Timeline()
     for event in events:
-        line = line.seeing(event.recorded)
-    for event in standing:
+        if event.recorded.boot not in line.offset_us:
+            line = line.seeing(event.recorded)
+    for event in back:
         if isinstance(event.body, ClockSettled) and event.body.shift_s:
             line = line.shifted(event.body.boot, event.body.shift_s)
     return line
 
 
-def _note(
-    event: Event, line: Timeline, times: dict[str, tuple[Instant, float]], bodies: dict[str, Body]
-) -> Note:
-    happened, within_s = times.get(event.id, (event.happened, event.within_s))
-    return Note(
-        id=event.id,
-        seq=event.seq,
-        at_us=line.at_us(happened),
-        tankful=event.tankful,
-        body=bodies.get(event.id, event.body),
-        how=event.how,
-        within_s=within_s,
-        put_right=event.id in times or event.id in bodies,
-    )
+def _as_noted(event: Event, line: Timeline) -> Note:
+    at_us = line.at_us(event.happened)
+    return Note(event.id, event.seq, at_us, event.tankful, event.body, event.how, event.within_s)
+
+
+def _put_right(event: Event, line: Timeline, retimed: Event | None, body: Body | None) -> Note:
+    """The note of an event that happened at another time, or was really something else."""
+    note = replace(_as_noted(event, line), body=body or event.body, put_right=True)
+    if retimed is None or not isinstance(retimed.body, NoteRetimed):
+        return note
+    return replace(note, at_us=line.at_us(retimed.body.happened), within_s=retimed.within_s)
 
 
 def _once_each(notes: list[Note], line: Timeline) -> Settled:
     kept: list[Note] = []
-    latest: dict[tuple[str, ...], Note] = {}
-    twice: list[tuple[str, str]] = []
+    latest: dict[Act, Note] = {}
+    twice: dict[str, str] = {}
     for note in notes:
         act = act_of(note.tankful, note.body)
-        before = latest.get(act) if act else None
-        if before and note.at_us - before.at_us <= SAME_ACT_US:
-            twice.append((note.id, before.id))
-            continue
-        if act:
+        if act is not None:
+            before = latest.get(act)
+            if before and note.at_us - before.at_us <= SAME_ACT_US:
+                twice[note.id] = before.id
+                continue
             latest[act] = note
         kept.append(note)
-    return Settled(tuple(kept), line, tuple(twice))
+    return Settled(tuple(kept), line, MappingProxyType(twice))
+
+
+def _same_act(kept: Sequence[Note], note: Note) -> Note | None:
+    """The same act, kept not long before `note`, which is the latest."""
+    act = act_of(note.tankful, note.body)
+    if act is None:
+        return None
+    for before in reversed(kept):
+        if note.at_us - before.at_us > SAME_ACT_US:
+            return None
+        if act_of(before.tankful, before.body) == act:
+            return before
+    return None

@@ -63,7 +63,7 @@ def decide(run: Run | None, command: Command, now: Instant) -> Decision:
     drafts = _drafts(run, command, now)
     first = enveloped(drafts, command, now, run=run.key, after_seq=run.last_seq)
     after = follow(run, first)
-    more = readings.ends_to_tell(after, now, put_right=_puts_right(command.asked))
+    more = readings.ends_to_tell(run, after, now, put_right=_puts_right(command.asked))
     more.extend(clocks_parted(run, now))
     told = enveloped(more, command, now, run=run.key, after_seq=after.last_seq, from_index=len(first))
     return Decision((*first, *told), _answer(after, command, first[0].id))
@@ -163,7 +163,7 @@ def _answer(after: Run, command: Command, first: str) -> Answer:
     """'Noted', or 'already noted' with the time of the note that was kept."""
     kept = after.settled.kept_for(first)
     about = kept or first
-    at_us = next((note.at_us for note in after.settled.notes if note.id == about), 0)
+    at_us = next((note.at_us for note in reversed(after.settled.notes) if note.id == about), 0)
     return Answer("already-noted" if kept else _code(command.asked), about, at_us)
 
 

@@ -43,12 +43,17 @@ def timed(asked: TimeTest) -> list[Draft]:
     return [Draft(TestTimed(asked.bottle, asked.film, asked.test, asked.seconds, asked.temp_c))]
 
 
-def ends_to_tell(run: Run, now: Instant, *, put_right: bool) -> list[Draft]:
-    """The ends that have moved, against those told last: by 10 s and 3 %, or at all after a putting right."""
+def ends_to_tell(before: Run, run: Run, now: Instant, *, put_right: bool) -> list[Draft]:
+    """The ends that have moved, against those told last: by 10 s and 3 %, or at all after a putting right.
+
+    Where nothing has changed since `before` that an end depends on, what there was to tell has been told.
+    """
     drafts: list[Draft] = []
     for one in run.state.tankfuls:
         there = developing(run.state, one)
         if there is None or there.ended_us is not None:
+            continue
+        if not put_right and _ends_hang_on(before, one.letter) == _ends_hang_on(run, one.letter):
             continue
         advice = advise_end(run.state, one.letter)
         told_s = one.told_end_s(there.bath)
@@ -64,6 +69,13 @@ def ends_to_tell(run: Run, now: Instant, *, put_right: bool) -> list[Draft]:
             because = "put right" if put_right else "reading"
             drafts.append(Draft(_moved(advice, because), one.letter, now, "advised"))
     return drafts
+
+
+def _ends_hang_on(run: Run, letter: str) -> tuple[object, ...]:
+    """All that the end advised for a tankful, and whether it is worth telling, may depend on."""
+    state = run.state
+    one = next((each for each in state.tankfuls if each.letter == letter), None)
+    return (state.readings, state.prepared, state.plan, one and (one.plan, one.passes, one.told))
 
 
 def _moved(advice: EndAdvice, because: str) -> EndMoved:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import takewhile
+
 from tankside.core.planning.plan import Plan
 from tankside.core.refusals import refuse
 from tankside.core.run.commands import (
@@ -45,14 +47,12 @@ def seen(run: Run, saw_seq: int | None, tankful: str | None) -> None:
     """Refuse a request whose screen had not seen what changed under it."""
     if saw_seq is None:
         return
-    behind = [
-        event
-        for event in run.events
-        if event.seq > saw_seq
-        and not isinstance(event.body, EndMoved | ReadingTaken)
+    unseen = takewhile(lambda event: event.seq > saw_seq, reversed(run.events))
+    if any(
+        not isinstance(event.body, EndMoved | ReadingTaken)
         and (event.tankful in (None, tankful) or tankful is None)
-    ]
-    if behind:
+        for event in unseen
+    ):
         raise refuse("screen-behind", saw_seq=saw_seq, last_seq=run.last_seq, ways_on=("look-again",))
 
 
