@@ -8,10 +8,11 @@ from zoneinfo import ZoneInfo
 
 import click
 
-from tankside.cli.amounts import as_estimate, degrees_option, json_option, tell, typed_in
+from tankside.cli.amounts import degrees_option, json_option, tell, typed_in
 from tankside.cli.plan import data_folder_option
 
 if TYPE_CHECKING:
+    from tankside.core.doubt.estimate import Estimate
     from tankside.core.quantities.preferences import Preferences, TemperatureUnit
     from tankside.workflows.ports import Desk
     from tankside.workflows.read_journal import ListedRun, ReadTankful
@@ -113,7 +114,10 @@ def _say(read: ReadTankful, own: Preferences) -> None:
 
 def _numbers(read: ReadTankful) -> dict[str, Any]:
     """One tankful as JSON tells it; sentences in C."""
+    from tankside.core.quantities.display import to_step
     from tankside.wording.deviations import say_deviation
+    from tankside.wording.journal import COUNTED_STEP_S
+    from tankside.wording.proposals import told_number
 
     found = read.counted
     return {
@@ -123,10 +127,10 @@ def _numbers(read: ReadTankful) -> dict[str, Any]:
         if found is None
         else {
             "had_s": round(found.had_s),
-            "counted_s": round(found.counted_s),
-            "due_s": round(found.due_s),
-            "at_c": found.ref_c,
-            "contrast": as_estimate(found.percent, step=1.0),
+            "counted_s": to_step(found.counted_s, COUNTED_STEP_S),
+            "due_s": to_step(found.due_s, COUNTED_STEP_S),
+            "at_c": to_step(found.ref_c, 0.1),
+            "contrast": _percent(found.percent),
             "size": found.size,
         },
         "differed": [
@@ -141,10 +145,18 @@ def _numbers(read: ReadTankful) -> dict[str, Any]:
         "proposals": [
             {
                 "what": one.proposal.what,
-                "old": one.proposal.old,
-                "new": one.proposal.new,
+                "old": told_number(one.proposal, one.proposal.old),
+                "new": told_number(one.proposal, one.proposal.new),
                 "standing": one.standing,
             }
             for one in read.proposals
         ],
     }
+
+
+def _percent(of: Estimate) -> dict[str, Any]:
+    """A percentage with its interval, as the sentences tell it."""
+    from tankside.wording.percent import whole_percent
+
+    value, *interval = whole_percent(of)
+    return {"value": value, "interval": interval, "unit": of.unit, "source": of.source}

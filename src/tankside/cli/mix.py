@@ -87,6 +87,7 @@ def _cautions(recipe: Recipe) -> tuple[Caution, ...]:
 
 def _numbers(recipe: Recipe, scale: float) -> dict[str, object]:
     """The recipe as JSON tells it."""
+    from tankside.core.quantities.display import to_step
     from tankside.core.solutions.dissolving import steps_for
     from tankside.core.solutions.weighing import least_volume_ml, shown_step, weighing_error_percent
 
@@ -106,7 +107,9 @@ def _numbers(recipe: Recipe, scale: float) -> dict[str, object]:
                 "amount": as_number(
                     part.amount, part.unit, step=shown_step(_mark(part, scale)), source=of.told
                 ),
-                "scale_error_percent": round(weighing_error_percent(part.amount, mark=_mark(part, scale)), 1),
+                "scale_error_percent": to_step(
+                    weighing_error_percent(part.amount, mark=_mark(part, scale)), 1.0
+                ),
                 "substituted": part.substituted,
             }
             for part in recipe.parts

@@ -10,7 +10,7 @@ import click
 from tankside.cli.amounts import degrees_option, json_option, tell, typed_in
 
 if TYPE_CHECKING:
-    from tankside.core.planning.plan import Plan
+    from tankside.core.planning.plan import Liquid, Plan, PlannedTankful
     from tankside.core.quantities.preferences import Preferences, TemperatureUnit
 
 data_folder_option = click.option(
@@ -93,40 +93,55 @@ def _say(found: Plan, own: Preferences, *, as_json: bool) -> None:
 
 
 def plan_as_numbers(found: Plan) -> dict[str, Any]:
-    """The plan as JSON tells it: seconds, C and mL, starts counted from the first pour."""
+    """The plan as JSON tells it: seconds, C and mL to their steps, starts counted from the first pour."""
     return {
         "plan": str(found.key),
         "number": found.number,
         "first_pour": found.starts.isoformat() if found.starts else None,
-        "tankfuls": [
-            {
-                "letter": one.letter,
-                "tank": one.tank.name,
-                "rolls": [roll.code for roll in one.rolls],
-                "starts_s": one.starts_s,
-                "baths": [
-                    {"id": bath.id, "aim_s": bath.times.aim_s, "fills": bath.fills, "liquid": bath.liquid}
-                    for bath in one.baths
-                ],
-                "develop_interval_s": [one.development.end_s.low, one.development.end_s.high]
-                if one.development.end_s
-                else None,
-                "start_c": round(one.development.start_c, 1),
-                "source": one.development.source,
-            }
-            for one in found.tankfuls
-        ],
-        "liquids": [
-            {
-                "key": one.key,
-                "name": one.name,
-                "parts": one.parts,
-                "stock_ml": one.stock_ml,
-                "water_ml": one.water_ml,
-                "mix_to_c": round(one.mix_to_c.value, 1) if one.mix_to_c else None,
-                "bottle": one.bottle,
-            }
-            for one in found.liquids
-        ],
+        "tankfuls": [_tankful(one) for one in found.tankfuls],
+        "liquids": [_liquid(one) for one in found.liquids],
         "held": [one.code for one in found.held],
+    }
+
+
+def _tankful(one: PlannedTankful) -> dict[str, Any]:
+    """One tankful; its developing time to the step that its doubt allows."""
+    from tankside.core.quantities.display import planned, to_step
+
+    end = one.development.end_s
+    told = None if end is None else planned(end)
+    return {
+        "letter": one.letter,
+        "tank": one.tank.name,
+        "rolls": [roll.code for roll in one.rolls],
+        "starts_s": to_step(one.starts_s, 1.0),
+        "baths": [
+            {
+                "id": bath.id,
+                "aim_s": told.value if told and bath.kind == "develop" else to_step(bath.times.aim_s, 1.0),
+                "fills": bath.fills,
+                "liquid": bath.liquid,
+            }
+            for bath in one.baths
+        ],
+        "develop_interval_s": None if told is None else [told.low, told.high],
+        "start_c": to_step(one.development.start_c, 0.1),
+        "source": one.development.source,
+    }
+
+
+def _liquid(one: Liquid) -> dict[str, Any]:
+    """One liquid, stock and water each to the mark of its own measure; water is filled up to the volume."""
+    from tankside.core.planning.liquids import mark_for
+    from tankside.core.quantities.display import to_step
+
+    return {
+        "key": one.key,
+        "name": one.name,
+        "parts": one.parts,
+        "volume_ml": to_step(one.volume_ml, 1.0),
+        "stock_ml": to_step(one.stock_ml, mark_for(one.stock_ml)),
+        "water_ml": to_step(one.water_ml, mark_for(one.water_ml)),
+        "mix_to_c": to_step(one.mix_to_c.value, 0.1) if one.mix_to_c else None,
+        "bottle": one.bottle,
     }

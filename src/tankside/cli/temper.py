@@ -82,9 +82,9 @@ def temper(  # noqa: PLR0917 - one argument an option
     )
     reads = jug_will_read(out, taps, mark_ml=mark_ml, mark_k=float(thermometer))
     if as_json:
-        tell(_numbers(out, reads, mark_ml))
+        tell(_numbers(out, reads, mark_ml, mark_k=float(thermometer)))
     else:
-        _print(out, taps, typed.own, reads, mark_ml)
+        _print(out, taps, typed.own, reads, mark_ml, mark=float(thermometer))
 
 
 def _enough_told(
@@ -108,20 +108,22 @@ def _by_parts(parts: str, whole_ml: float) -> float:
     return stock_and_water(whole_ml, at("--parts", lambda: read_dilution(parts))).stock_ml
 
 
-def _numbers(out: Tempered, reads: Estimate, mark_ml: float) -> dict[str, object]:
+def _numbers(out: Tempered, reads: Estimate, mark_ml: float, *, mark_k: float) -> dict[str, object]:
     """The answer as JSON tells it."""
     source = "enthalpy balance of water"
     return {
         "stock": as_number(out.stock_ml, "mL", step=mark_ml, source="told"),
         "hot_water": as_number(out.hot_ml, "mL", step=mark_ml, source=source),
         "cold_water": as_number(out.cold_ml, "mL", step=mark_ml, source=source),
-        "hot_and_cold_together": as_number(out.water_c, "C", step=0.1, source=source),
-        "jug_will_read": as_estimate(reads, step=0.1),
+        "hot_and_cold_together": as_number(out.water_c, "C", step=mark_k, source=source),
+        "jug_will_read": as_estimate(reads, step=mark_k),
         "hold_back": as_number(out.hold_back_ml, "mL", step=mark_ml, source="ours"),
     }
 
 
-def _print(out: Tempered, taps: Taps, own: Preferences, reads: Estimate, mark_ml: float) -> None:
+def _print(
+    out: Tempered, taps: Taps, own: Preferences, reads: Estimate, mark_ml: float, *, mark: float
+) -> None:
     """The answer as a person reads it: what to measure, then what to do."""
     from tankside.wording.tempering import measured, tempering_sentences
 
@@ -130,5 +132,5 @@ def _print(out: Tempered, taps: Taps, own: Preferences, reads: Estimate, mark_ml
     for what, much, warm in rows:
         click.echo(f"{what:<{widths[0]}}  {much:>{widths[1]}}  at {warm:>{widths[2]}}")
     click.echo()
-    for sentence in tempering_sentences(out, taps, own, jug=reads, mark_ml=mark_ml):
+    for sentence in tempering_sentences(out, taps, own, jug=reads, mark_ml=mark_ml, mark=mark):
         click.echo(sentence)

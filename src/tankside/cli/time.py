@@ -67,11 +67,14 @@ def time(  # noqa: PLR0917 - one argument an option
     end = time_for(known, setting, reads_c, thermometer_step_c=float(thermometer))
     mixed = mix_to(known, setting, time_s)
     if as_json:
-        tell(_numbers(end, mixed, known, starts_c=setting.start_c(reads_c), worth_ml=setting.worth_ml))
+        tell(_numbers(end, mixed, known, setting, reads_c=reads_c, mark_k=float(thermometer)))
         return
     from tankside.wording.developing import setting_sentence, time_sentences
 
-    told = time_sentences(end.estimate, mixed.estimate, setting, typed.own, reads_c=reads_c, time_s=time_s)
+    told = time_sentences(
+        end.estimate, mixed.estimate, setting, typed.own,
+        reads_c=reads_c, time_s=time_s, mark=float(thermometer),
+    )  # fmt: skip
     for sentence in (*told, "", setting_sentence(setting, typed.own, q10=known.rate.q10)):
         click.echo(sentence)
 
@@ -105,19 +108,19 @@ def _setting(
 
 
 def _numbers(
-    end: WithParts, mixed: WithParts, known: KnownTime, *, starts_c: float, worth_ml: float
+    end: WithParts, mixed: WithParts, known: KnownTime, setting: Setting, *, reads_c: float, mark_k: float
 ) -> dict[str, object]:
     """The answer as JSON tells it."""
-    from tankside.core.quantities.display import time_step_s
+    from tankside.core.quantities.display import FACTOR_STEP, time_step_s
 
     doubt_s = end.estimate.high - end.estimate.low
     return {
         "pour_out_after": as_estimate(end.estimate, step=time_step_s(doubt_s)),
         "doubt_from": [one.code for one in end.parts],
-        "starts_at": as_number(starts_c, "C", step=0.1, source="tank and liquid met"),
-        "mix_to_keep_the_time": as_estimate(mixed.estimate, step=0.1),
-        "factor_per_10_k": as_estimate(known.rate.q10, step=0.1),
-        "tank_worth": as_number(worth_ml, "mL", step=1, source="told or plastic by volume"),
+        "starts_at": as_number(setting.start_c(reads_c), "C", step=mark_k, source="tank and liquid met"),
+        "mix_to_keep_the_time": as_estimate(mixed.estimate, step=mark_k),
+        "factor_per_10_k": as_estimate(known.rate.q10, step=FACTOR_STEP),
+        "tank_worth": as_number(setting.worth_ml, "mL", step=1, source="told or plastic by volume"),
     }
 
 

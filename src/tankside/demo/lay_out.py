@@ -59,7 +59,7 @@ def _furnish(house: House, then: Instant) -> None:
     """Taps and room, tanks, a thermometer, and the leaflet's times."""
     desk, dice = house.desk, house.dice
     desk.places.keep(Place(dice.key(), PLACE, ROOM_C, HOT_C, COLD_C, zone=house.zone))
-    keep_thermometer(desk, Thermometer(dice.key(), "glass rod", offset_c=-0.3, step_c=0.5))
+    keep_thermometer(desk, Thermometer(dice.key(), "rod with digits", offset_c=-0.3, step_c=0.1))
     for name, volume_ml in TANKS:
         add_tank(desk, dice, volume_ml=volume_ml, name=name)
     for row in LEAFLET:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import floor
+
 from tankside.core.permanence.capacity import CapacityLeft
 from tankside.core.permanence.clearing import ClearingAnswer
 from tankside.core.permanence.wash_plan import WashAnswer
@@ -112,12 +114,21 @@ def _not_confirmed(answer: WashAnswer) -> str:
     )
 
 
+def whole_rolls(units: float) -> int:
+    """Whole rolls that still fit: a part of one is no roll.
+
+    >>> whole_rolls(6.55), whole_rolls(5.0), whole_rolls(-0.5)
+    (6, 5, 0)
+    """
+    return max(0, floor(units + 1e-9))
+
+
 def capacity_sentences(left: CapacityLeft, working_ml: float, own: Preferences) -> tuple[str, ...]:
     """What a fixer has taken and may take, by the source planned on and the one named."""
-    planned, named = max(0.0, left.left_planned), max(0.0, left.left_named)
+    planned, named = (whole_rolls(one) for one in (left.left_planned, left.left_named))
     told = (
         f"{volume_text(working_ml, own)} have taken {left.used_units:.1f} rolls.",
-        f"Left: {planned:.0f} to {named:.0f} by two sources. "
+        f"Left: {planned} to {named} by two sources. "
         f"Offered: {left.ordinary_rolls} ordinary or {left.tabular_rolls} tabular.",
     )
     return told if left.ordinary_rolls else (*told, "Mix fresh before the next roll.")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tankside.core.quantities.display import shown
+from tankside.core.quantities.display import number_and_band
 from tankside.core.refusals import Refusal
 from tankside.core.sensitometry.findings import Finding, Findings
 from tankside.core.sensitometry.speed import ARITHMETIC, Speed, degrees_of
@@ -37,9 +37,7 @@ def finding_text(found: Finding) -> str:
     """
     if isinstance(found, Refusal):
         return say(found)
-    step = step_of(found.high - found.low)
-    told, places = shown(found, step), 1 if step == 0.1 else 3 if step == 0.001 else 2
-    return f"{told.value:.{places}f} ({told.low:.{places}f} to {told.high:.{places}f})"
+    return number_and_band(found, step_of(found.high - found.low))
 
 
 def standard_index(index: float) -> float:

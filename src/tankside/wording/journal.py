@@ -3,13 +3,22 @@
 from __future__ import annotations
 
 from tankside.core.planning.plan import Development
-from tankside.core.quantities.display import temperature_text, time_text, to_step
+from tankside.core.quantities.display import (
+    FACTOR_STEP,
+    number_and_band,
+    temperature_text,
+    time_text,
+    to_step,
+)
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.review.differed import OfContrast
 from tankside.core.review.predicted import Counted
 from tankside.wording.deviations import say_contrast
 from tankside.wording.percent import percent_band
 from tankside.wording.refusals import PLAIN
+
+COUNTED_STEP_S = 5.0
+"""What a development counts as rests on a thermometer: it is not known better than this, in s."""
 
 
 def verdict(counted: Counted | None, preferences: Preferences = PLAIN) -> str:
@@ -22,7 +31,7 @@ def verdict(counted: Counted | None, preferences: Preferences = PLAIN) -> str:
             "What it counts as cannot be said: it is not over, its time stands in a table only, "
             "or it was colder or warmer than its times are known for."
         )
-    had, due = (time_text(to_step(one, 1.0)) for one in (counted.counted_s, counted.due_s))
+    had, due = (_counted(one) for one in (counted.counted_s, counted.due_s))
     at = temperature_text(counted.ref_c, preferences)
     said = f"Counts as {had} of development at {at} where {due} was meant"
     if counted.size == "too small to see":
@@ -41,9 +50,9 @@ def why_counted(
     return (
         ("On the clock", time_text(counted.had_s)),
         ("Mean temperature", temperature_text(counted.mean_c, preferences)),
-        ("Factor per 10 K", f"{q10.value:.1f} ({q10.low:.1f} to {q10.high:.1f}), {q10.source}"),
-        ("Counts as", f"{time_text(counted.counted_s)} at {temperature_text(counted.ref_c, preferences)}"),
-        ("Meant", time_text(counted.due_s)),
+        ("Factor per 10 K", f"{number_and_band(q10, FACTOR_STEP)}, {q10.source}"),
+        ("Counts as", f"{_counted(counted.counted_s)} at {temperature_text(counted.ref_c, preferences)}"),
+        ("Meant", _counted(counted.due_s)),
         ("Contrast against the aim", percent_band(miss)),
     )
 
@@ -56,6 +65,10 @@ def read_words(counted: Counted | None) -> str:
         return "Nobody read the tank: the temperature is the plan's."
     times = {1: "once", 2: "twice"}.get(counted.readings, f"{counted.readings} times")
     return f"The tank was read {times}."
+
+
+def _counted(time_s: float) -> str:
+    return time_text(to_step(time_s, COUNTED_STEP_S))
 
 
 def _inside(counted: Counted) -> str:

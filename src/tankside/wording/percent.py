@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tankside.core.doubt.estimate import Estimate
+from tankside.core.quantities.display import to_step
 
 LEAST_PERCENT = 0.5
 
@@ -15,7 +16,17 @@ def percent_band(of: Estimate) -> str:
     """
     if of.high - of.low < LEAST_PERCENT:
         return f"{signed(of.value)} %"
-    return f"{signed(of.value)} % ({signed(of.low)} to {signed(of.high)})"
+    value, low, high = whole_percent(of)
+    return f"{signed(value)} % ({signed(low)} to {signed(high)})"
+
+
+def whole_percent(of: Estimate) -> tuple[float, float, float]:
+    """Value, low and high of a percentage as they are told: each to the nearest whole percent.
+
+    >>> whole_percent(Estimate(13.2, 9.8, 17.1, "%"))
+    (13.0, 10.0, 17.0)
+    """
+    return to_step(of.value, 1.0), to_step(of.low, 1.0), to_step(of.high, 1.0)
 
 
 def signed(percent: float) -> str:

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from tankside.core.permanence.wash_plan import told_residual
 from tankside.core.review.differed import Washed
 from tankside.core.run.advise_wash import Left, WashAdvice
 from tankside.wording.timetable import number_word
+
+WELL_BELOW = "well below"
 
 
 def wash_verdict(came_to: WashAdvice) -> str:
@@ -19,11 +22,15 @@ def left_words(left: Left) -> str:
     >>> left_words(Left(4, None, None)), left_words(Left(3, None, 0.0061))
     ('well below', 'well below to 0.006 g/m²')
     """
-    if left.slow_g_m2 is None:
-        return "well below"
-    quick = "well below" if left.quick_g_m2 is None else f"{left.quick_g_m2:.3f}"
-    slow = f"{left.slow_g_m2:.3f}"
+    quick, slow = (_told(one) for one in (left.quick_g_m2, left.slow_g_m2))
+    if slow == WELL_BELOW:
+        return slow
     return f"{slow} g/m²" if quick == slow else f"{quick} to {slow} g/m²"
+
+
+def _told(residual_g_m2: float | None) -> str:
+    told = None if residual_g_m2 is None else told_residual(residual_g_m2)
+    return WELL_BELOW if told is None else f"{told:g}"
 
 
 def washed_words(washed: Washed) -> tuple[str, str]:

@@ -8,7 +8,7 @@ from typing import assert_never
 from tankside.core.quantities.display import index_text, temperature_text, time_text, to_step
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.review.evidence import YOUR_ANSWER
-from tankside.core.review.proposals import Proposal
+from tankside.core.review.proposals import KNOWN_S, Proposal
 from tankside.wording.percent import LEAST_PERCENT, percent_band
 from tankside.wording.refusals import PLAIN
 
@@ -26,6 +26,11 @@ class SaidProposal:
     taken: str = ""
 
 
+def told_number(one: Proposal, value: float) -> float:
+    """A number of a proposal as it is told: a time to what it is known, an index as cameras carry it."""
+    return to_step(value, 0.1 if one.what == "index" else KNOWN_S)
+
+
 def say_proposal(one: Proposal, preferences: Preferences = PLAIN) -> SaidProposal:
     """A proposal in words."""
     match one.what:
@@ -37,7 +42,7 @@ def say_proposal(one: Proposal, preferences: Preferences = PLAIN) -> SaidProposa
             return _temper(one, preferences)
         case "keep":
             return SaidProposal(
-                f"Keep {time_text(one.old)}",
+                f"Keep {_time_of(one, one.old)}",
                 (*_seen(one), "Under 3 % is too small to see: nothing to correct."),
             )
         case _:
@@ -49,7 +54,8 @@ def changed_words(one: Proposal, preferences: Preferences = PLAIN) -> str:
     seen = "; ".join(line.rstrip(".") for line in _seen(one))
     match one.what:
         case "time":
-            return f"{time_text(one.new)} instead of {time_text(one.old)}. {seen}. Half of the correction."
+            new, old = _time_of(one, one.new), _time_of(one, one.old)
+            return f"{new} instead of {old}. {seen}. Half of the correction."
         case "index":
             return f"{index_text(one.new)} instead of {index_text(one.old)}, at the same time. {seen}."
         case "temper":
@@ -61,18 +67,22 @@ def changed_words(one: Proposal, preferences: Preferences = PLAIN) -> str:
             assert_never(one.what)
 
 
+def _time_of(one: Proposal, time_s: float) -> str:
+    return time_text(told_number(one, time_s))
+
+
 def _time(one: Proposal) -> SaidProposal:
-    new = time_text(one.new)
+    new = _time_of(one, one.new)
     full = one.full_percent
     reasons = [*_seen(one)]
     if full is not None:
-        whole = time_text(to_step(one.old * (1 + full.value / 100), 5.0))
+        whole = _time_of(one, one.old * (1 + full.value / 100))
         reasons.append(
             f"All of it would be {percent_band(full)} of the time, {whole}; one roll is weak evidence."
         )
-    reasons.append(f"{time_text(one.old)} is kept beside it.")
+    reasons.append(f"{_time_of(one, one.old)} is kept beside it.")
     half = full is not None and abs(100 * (one.new / one.old - 1)) < abs(full.value) - LEAST_PERCENT
-    heading = f"{new} instead of {time_text(one.old)}"
+    heading = f"{new} instead of {_time_of(one, one.old)}"
     return SaidProposal(
         heading, tuple(reasons), f"Take half of it: {new}" if half else f"Take {new}", f"Taken: {new}"
     )
@@ -98,8 +108,8 @@ def _index(one: Proposal) -> SaidProposal:
 def _temper(one: Proposal, preferences: Preferences) -> SaidProposal:
     there = temperature_text(one.at_c or 0.0, preferences)
     return SaidProposal(
-        f"Temper, or {time_text(one.new)} at {there}",
-        (*_seen(one), f"The temperature explains it. {time_text(one.old)} stays as it is."),
+        f"Temper, or {_time_of(one, one.new)} at {there}",
+        (*_seen(one), f"The temperature explains it. {_time_of(one, one.old)} stays as it is."),
         "Temper next time",
         "Taken: temper",
     )

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from tankside.core.permanence.wash_plan import told_residual
 from tankside.core.permanence.washing import FLOOR_G_M2
+from tankside.core.quantities.display import time_and_doubt
 from tankside.core.run.advise_wash import Left
 
 
@@ -17,10 +19,10 @@ def minutes(seconds: float) -> str:
 
 
 def left_of(end_s: float, half_width_s: float | None, temp_c: float | None) -> str:
-    """'left of 9:20 ± 0:25, tank at 19.2 °C'; doubt in steps of five seconds."""
-    doubt = "" if half_width_s is None else f" ± {minutes(max(5.0, 5.0 * round(half_width_s / 5.0)))}"
+    """'left of 9:20 ± 0:25, tank at 19.2 °C'; time and doubt in steps of five seconds."""
+    time = minutes(end_s) if half_width_s is None else time_and_doubt(end_s, doubt_s=half_width_s)
     tank = "" if temp_c is None else f", tank at {temp_c:.1f} °C"
-    return f"left of {minutes(end_s)}{doubt}{tank}"
+    return f"left of {time}{tank}"
 
 
 def at_least(least_s: float, aim_s: float) -> str:
@@ -32,11 +34,10 @@ def residual(value: float | None) -> str:
     """A residual in g/m2 with no more digits than its doubt allows.
 
     >>> residual(4.64), residual(0.0371), residual(None)
-    ('4.6', '0.04', 'well below 0.002')
+    ('4.6', '0.037', 'well below 0.002')
     """
-    if value is None or value < FLOOR_G_M2:
-        return f"well below {FLOOR_G_M2:g}"
-    return f"{value:.1f}" if value >= 1 else f"{float(f'{value:.1g}'):g}"
+    told = None if value is None else told_residual(value)
+    return f"well below {FLOOR_G_M2:g}" if told is None else f"{told:g}"
 
 
 def after_fill(n: int, value: float | None) -> str:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from tankside.core.quantities.display import temperature_text, time_text
+from tankside.core.doubt.estimate import Estimate
+from tankside.core.quantities.display import planned_time, temperature_text, time_text, to_step, told_end
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.run.state import RunState, TankfulState, Told
 from tankside.wording.sink_answers import clock_words
@@ -13,15 +14,15 @@ DOUBT = "Nine times in ten it lies inside."
 
 
 def why_heading(end_s: float) -> str:
-    """'Why 10:06?'"""
-    return f"Why {time_text(end_s)}?"
+    """'Why 10:05?': an end is kept to the second and shown to five."""
+    return f"Why {time_text(to_step(end_s, 5.0))}?"
 
 
 def why_this_end(state: RunState, one: TankfulState, bath: str, preferences: Preferences) -> tuple[str, ...]:
     """What was planned for a developer, then what has moved its end, in the order it was told."""
     planned = one.plan.development
     time = planned.end_s or planned.time_s
-    said = [f"Planned: {time_text(time.value)} ({time_text(time.low)} to {time_text(time.high)}). {DOUBT}"]
+    said = [f"Planned: {planned_time(time)}. {DOUBT}"]
     said.extend(_moved(state, one, bath, preferences))
     return tuple(said)
 
@@ -30,7 +31,7 @@ def _moved(state: RunState, one: TankfulState, bath: str, preferences: Preferenc
     for told in one.told:
         if told.bath == bath:
             low_s, high_s = told.interval_s
-            to = f"{time_text(told.end_after_s)} ({time_text(low_s)} to {time_text(high_s)})"
+            to = told_end(Estimate(told.end_after_s, low_s, high_s, "s"))
             clock = clock_words(told.mark.at_us, state.zone)
             yield f"{clock}: {_cause(state, one, told, preferences)}, so it ends at {to}."
 

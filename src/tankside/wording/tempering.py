@@ -4,7 +4,12 @@ from __future__ import annotations
 
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.planning.tempering import Taps, Tempered
-from tankside.core.quantities.display import temperature_text, volume_text
+from tankside.core.quantities.display import (
+    DIGITAL_MARK,
+    temperature_and_band,
+    temperature_text,
+    volume_text,
+)
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.safety import SCALD_FROM_C
 
@@ -27,16 +32,24 @@ def measured(out: Tempered, taps: Taps, preferences: Preferences, *, mark_ml: fl
 
 
 def tempering_sentences(
-    out: Tempered, taps: Taps, preferences: Preferences, *, jug: Estimate, mark_ml: float
+    out: Tempered,
+    taps: Taps,
+    preferences: Preferences,
+    *,
+    jug: Estimate,
+    mark_ml: float,
+    mark: float = DIGITAL_MARK,
 ) -> tuple[str, ...]:
-    """What the mixture gives, how to come to it safely."""
-    low, told, high = (temperature_text(one, preferences) for one in (jug.low, jug.value, jug.high))
-    band = f" ({low.split()[0]} to {high.split()[0]})" if low != high else ""
+    """What the mixture gives, to the `mark` of the thermometer, and how to come to it safely."""
     held = volume_text(out.hold_back_ml, preferences, mark_ml=mark_ml)
     both = out.hot_ml > 0 and out.cold_ml > 0
     return (
-        *((f"Hot and cold together: {temperature_text(out.water_c, preferences)}.",) if both else ()),
-        f"The jug will read {told}{band}.",
+        *(
+            (f"Hot and cold together: {temperature_text(out.water_c, preferences, mark=mark)}.",)
+            if both
+            else ()
+        ),
+        f"The jug will read {temperature_and_band(jug, preferences, mark=mark)}.",
         f"Hold back the last {held} of water, stir, read, then top up hot or cold.",
         *(("Water this hot scalds: cold water first, then the hot.",) if taps.hot_c >= SCALD_FROM_C else ()),
     )

@@ -45,7 +45,7 @@ def test_one_run_is_said_beside_its_plan(folder: Path) -> None:
     """Verdict, what differed, what is offered; in Fahrenheit where that is asked."""
     text = told(folder, "00000000", "--degrees", "F")
 
-    assert "Tankful A: Counts as 9:39 of development at 68.0 °F where 9:30 was meant" in text
+    assert "Tankful A: Counts as 9:40 of development at 68.0 °F where 9:30 was meant" in text
     assert "Drained 9 s late. Too small to see in the film." in text
     assert "Offered: " in text
     assert "You called the contrast harsh; that stands for +10 % (0 to +20)." in text

@@ -47,7 +47,7 @@ def test_a_tankful_says_its_verdict_and_what_differed(client: TestClient, which:
     """In words, in a picture, in tables; nothing inline."""
     text = client.get(f"/journal/{which.run}/A").text
 
-    assert "Counts as 9:39 of development at 20.0 °C where 9:30 was meant" in text
+    assert "Counts as 9:40 of development at 20.0 °C where 9:30 was meant" in text
     assert re.search(r"Contrast against the aim</th><td>\+1 % \(\S+ to \+\d\)</td>", text)
     assert re.search(r"<strong>Drained 9 s late\.</strong> Too small to see in the film\.", text)
     assert re.search(r"<strong>Fix 47 s longer\.</strong> Harmless", text)

@@ -56,7 +56,7 @@ def test_an_invented_run_in_words() -> None:
     found = counted(sink.state, "A")
     assert "The tank was read once." == read_words(found)
     assert (
-        "Counts as 9:43 of development at 20.0 °C where 9:30 was meant, "
+        "Counts as 9:45 of development at 20.0 °C where 9:30 was meant, "
         "inside your ± 0:55. Nothing to correct."
     ) == verdict(found)
 

@@ -13,6 +13,9 @@ GLASS_MARK = 0.5
 """Mark of a glass thermometer in the degrees shown; one with digits is read to 0.1."""
 
 DIGITAL_MARK = 0.1
+FACTOR_STEP = 0.1
+"""To what a factor of the rate per 10 K is told."""
+
 _FL_OZ_STEPS = (0.01, 0.05, 0.1, 0.25, 0.5, 1.0)
 _UNIT = {"C": "°C", "F": "°F", "ml": "mL", "us_fl_oz": "fl oz", "imperial_fl_oz": "fl oz"}
 _FINE = 3
@@ -30,6 +33,15 @@ class Spread(Protocol):
 
     @property
     def high(self) -> float: ...
+
+
+@dataclass(frozen=True, slots=True)
+class _Ends:
+    """A spread in another unit."""
+
+    value: float
+    low: float
+    high: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,13 +69,15 @@ def shown(spread: Spread, step: float) -> Shown:
     """The spread at multiples of `step` (above 0): the value nearest, the band outwards.
 
     Own model: docs/how-to/amounts; ends are first taken to a third of the step, because they are not known
-    better. Doubt: none added.
+    better. What has no width is given none. Doubt: none added.
 
     >>> from types import SimpleNamespace as Any
     >>> shown(Any(value=534.4, low=522.9, high=552.0), 15.0)
     Shown(value=540.0, low=525.0, high=555.0, step=15.0)
     """
     value = to_step(spread.value, step)
+    if spread.low == spread.high:
+        return Shown(value, value, value, step)
     low = round(floor(to_step(spread.low, step / _FINE) / step + 1e-9) * step, 9)
     high = round(ceil(to_step(spread.high, step / _FINE) / step - 1e-9) * step, 9)
     return Shown(value, min(low, value), max(high, value), step)
@@ -116,7 +130,19 @@ def planned_time(spread: Spread) -> str:
     >>> planned_time(Any(value=534.4, low=524.3, high=552.0))
     '9:00 (8:45 to 9:15)'
     """
-    return band_text(shown(spread, time_step_s(spread.high - spread.low)))
+    return band_text(planned(spread))
+
+
+def planned(spread: Spread) -> Shown:
+    """A planned time in s at the step that its doubt allows.
+
+    Own model: docs/how-to/amounts. Doubt: none added.
+
+    >>> from types import SimpleNamespace as Any
+    >>> planned(Any(value=570.36, low=554.0, high=586.0))
+    Shown(value=570.0, low=555.0, high=585.0, step=15.0)
+    """
+    return shown(spread, time_step_s(spread.high - spread.low))
 
 
 def told_end(spread: Spread) -> str:
@@ -155,6 +181,36 @@ def temperature_text(temp_c: float, preferences: Preferences, *, mark: float = D
     """
     unit = preferences.temperature
     return f"{plain_number(temp_in(temp_c, unit), mark)} {_UNIT[unit]}"
+
+
+def temperature_and_band(spread: Spread, preferences: Preferences, *, mark: float = DIGITAL_MARK) -> str:
+    """A spread of temperatures in C, told in the person's degrees to `mark`: '20.8 °C (20.7 to 20.9)'.
+
+    Own model: docs/how-to/amounts. Doubt: that shown.
+
+    >>> from types import SimpleNamespace as Any
+    >>> temperature_and_band(Any(value=20.84, low=20.77, high=20.91), Preferences())
+    '20.8 °C (20.7 to 20.9)'
+    """
+    unit = preferences.temperature
+    ends = _Ends(*(temp_in(one, unit) for one in (spread.value, spread.low, spread.high)))
+    return number_and_band(ends, mark, unit=f" {_UNIT[unit]}")
+
+
+def number_and_band(spread: Spread, step: float, *, unit: str = "") -> str:
+    """A spread at multiples of `step` (above 0) with its `unit`; the band is left out where it has no width.
+
+    Own model: docs/how-to/amounts. Doubt: that shown.
+
+    >>> from types import SimpleNamespace as Any
+    >>> number_and_band(Any(value=2.24, low=1.5, high=2.9), 0.1)
+    '2.2 (1.5 to 2.9)'
+    """
+    of = shown(spread, step)
+    told = f"{plain_number(of.value, step)}{unit}"
+    if of.low == of.high:
+        return told
+    return f"{told} ({plain_number(of.low, step)} to {plain_number(of.high, step)})"
 
 
 def step_text(step_k: float, preferences: Preferences) -> str:

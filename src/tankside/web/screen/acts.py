@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import fields
 from typing import Any
 
+from tankside.core.quantities.display import to_step
 from tankside.core.run.commands import Asked as Command
 from tankside.core.run.commands import NoteAgitation, Request
 from tankside.core.run.cue_script import Cue
@@ -20,6 +21,11 @@ DIP = Button("Dip the thermometer", "t", sheet="dip")
 EACH_S = 15.0
 """How long after its end an inversion can still be noted, where each is (ours)."""
 EARLIER = Button("I did it earlier", "e", sheet="earlier")
+
+
+def whole_s(time_s: float) -> float:
+    """A time as the page counts it: an end is kept to the second."""
+    return to_step(time_s, 1.0)
 
 
 def asked(command: Command) -> dict[str, Any]:
@@ -67,8 +73,8 @@ def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
         id=cue.id,
         tankful=cue.tankful,
         anchor=cue.anchor,
-        after_s=cue.after_s,
-        for_s=cue.lasts_s,
+        after_s=whole_s(cue.after_s),
+        for_s=whole_s(cue.lasts_s),
         words=words.on_mark if cue.command else plain,
         title=words.title,
         mark_words=words.on_mark,
@@ -85,10 +91,10 @@ def _act(state: RunState, cue: Cue, then: Cue | None) -> Act:
         command=asked(cue.command) if cue.command else None,
         asks=isinstance(cue.command, Request),
         each=_each(cue),
-        each_s=cue.lasts_s + EACH_S,
-        opens_s=cue.after_s if measuring else None,
-        closes_s=max(cue.after_s + cue.lasts_s, cue.most_s or 0.0) if measuring else None,
-        held_before_s=cue.least_s if cue.kind == "drain" else None,
+        each_s=whole_s(cue.lasts_s + EACH_S),
+        opens_s=whole_s(cue.after_s) if measuring else None,
+        closes_s=whole_s(max(cue.after_s + cue.lasts_s, cue.most_s or 0.0)) if measuring else None,
+        held_before_s=whole_s(cue.least_s) if cue.kind == "drain" else None,
         guard=guard_of(state, cue),
         others=_others(cue),
     )

@@ -11,7 +11,7 @@ from tankside.core.run.sink_view import BathView, TankfulView
 from tankside.core.run.standing import bottle_for
 from tankside.core.run.state import RunState, TankfulState
 from tankside.web.drawing.kinds import sign_of_bath
-from tankside.web.screen.acts import beside_bath
+from tankside.web.screen.acts import beside_bath, whole_s
 from tankside.web.screen.residual import residual_of
 from tankside.web.screen.values import BathFace
 from tankside.wording.cues import BATHS
@@ -74,17 +74,17 @@ def _face(
         what=f"{liquid.name} {liquid.parts}".strip() if liquid else "",
         begins=poured(bath.id),
         ends=ends,
-        least_s=least_s(one, bath),
-        aim_s=end_s,
-        most_s=None if times.most_s is None else end_s + times.most_s - times.aim_s + late_s,
+        least_s=whole_s(least_s(one, bath)),
+        aim_s=whole_s(end_s),
+        most_s=None if times.most_s is None else whole_s(end_s + times.most_s - times.aim_s + late_s),
         exact=exact,
         under=under,
         after="drain now",
         at_end=f"drain, then {liquid_words(follows.kind)}" if follows else "drain, then hang",
         code=(bottle_for(state, one, bath.id) or "") if bath.liquid else "",
         at_end_code=(bottle_for(state, one, follows.id) or "") if follows and follows.liquid else "",
-        low_s=low_s,
-        high_s=high_s,
+        low_s=None if low_s is None else whole_s(low_s),
+        high_s=None if high_s is None else whole_s(high_s),
         others=beside_bath(bath.id, agitated=bath.agitation is not None),
     )
 

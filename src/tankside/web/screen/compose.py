@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tankside.core.quantities.display import DIGITAL_MARK, to_step
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.run.cue_script import cue_script, end_after_s
 from tankside.core.run.instants import Instant
@@ -93,13 +94,17 @@ def _tankful(
             for bead in view.beads
             if bead.done and bead.event and bead.kind in ("invert", "rotate")
         ),
-        tank_c=view.bath.temp_c if view.bath is not None else one.plan.development.start_c,
+        tank_c=_tenths(view.bath.temp_c if view.bath is not None else one.plan.development.start_c),
         next_bath=view.next_bath,
         next_words=BATHS[one.bath(view.next_bath).kind] if view.next_bath else "No bath is left.",
         ended=f"Tankful {one.letter} is done." if view.stage == "done" else "",
         doubted_s=doubted_s(run, one),
         why=_why(state, one, preferences),
     )
+
+
+def _tenths(temp_c: float | None) -> float | None:
+    return None if temp_c is None else to_step(temp_c, DIGITAL_MARK)
 
 
 def _why(state: RunState, one: TankfulState, preferences: Preferences) -> Why | None:

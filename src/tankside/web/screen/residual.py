@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from tankside.core.permanence.wash_plan import told_residual
 from tankside.core.permanence.washing import FLOOR_G_M2
 from tankside.core.planning.plan import PlannedBath
 from tankside.core.run.advise_wash import Left, WashAdvice, advise_wash
@@ -32,12 +33,11 @@ def residual_of(one: TankfulState, bath: PlannedBath, n: int, now_us: int) -> Re
         Fill(trace, ""),
     )
     return Residual(
-        high=first.start_g_m2 * 1.8,
-        low=FLOOR_G_M2 / 4,
+        high=_figures(first.start_g_m2 * 1.8),
         floor=FLOOR_G_M2,
         limit=first.limit_g_m2,
         limit_words=f"limit {first.limit_g_m2:g}",
-        start=first.start_g_m2,
+        start=_figures(first.start_g_m2),
         start_words=f"{residual(first.start_g_m2)} g/m² of fixer at first",
         fills=fills,
         fill=n,
@@ -63,11 +63,17 @@ def _supposed(one: TankfulState, bath: PlannedBath, n: int, now_us: int) -> Pass
 
 
 def _slow(left: Left) -> float:
-    """The slow end, which is planned on; what is well below stands at the floor."""
-    return FLOOR_G_M2 if left.slow_g_m2 is None else left.slow_g_m2
+    """The slow end, which is planned on."""
+    return _figures(left.slow_g_m2)
+
+
+def _figures(residual_g_m2: float | None) -> float:
+    """A residual as it may be told; what is well below stands at the floor."""
+    told = None if residual_g_m2 is None else told_residual(residual_g_m2)
+    return FLOOR_G_M2 if told is None else told
 
 
 def _last(advice: WashAdvice) -> tuple[float, float, float]:
     """Where the last fill will land: planned on, and from the quick to the slow end."""
-    quick = FLOOR_G_M2 if advice.last.quick_g_m2 is None else advice.last.quick_g_m2
-    return _slow(advice.last), quick, _slow(advice.last)
+    slow = _slow(advice.last)
+    return slow, _figures(advice.last.quick_g_m2), slow

@@ -100,7 +100,6 @@ class Residual:
     """The scale of a wash: fixer left in the film, g/m2, by plan; nothing is engraved under `floor`."""
 
     high: float
-    low: float
     floor: float
     limit: float
     limit_words: str

@@ -4,9 +4,14 @@ import { group, line, text } from "./svg.js";
 const STEPS = [1, 2, 3, 4, 5, 6, 7, 8, 9];
 const NUMBERED = [1, 2, 5];
 
+// How far the scale goes on under the floor, where nothing is engraved.
+const UNDER = 4;
+
 // Where a residual stands: equal lengths for equal factors, less further down.
-export const ladder = ({ high, low }, top, bottom) => (value) =>
-  top + ((bottom - top) * Math.log(high / Math.min(Math.max(value, low), high))) / Math.log(high / low);
+export const ladder = ({ high, floor }, top, bottom) => (value) => {
+  const low = floor / UNDER;
+  return top + ((bottom - top) * Math.log(high / Math.min(Math.max(value, low), high))) / Math.log(high / low);
+};
 
 // The residual at `s` seconds into a soak, straight between the points of its trace.
 export function along(trace, s) {
@@ -19,7 +24,7 @@ export function along(trace, s) {
 
 export function engraveTens(residual, at, grow, level) {
   const past = group("past"), coming = group("coming");
-  for (let decade = 10; decade >= residual.low / 10; decade /= 10) {
+  for (let decade = 10; decade >= residual.floor / 10; decade /= 10) {
     for (const step of STEPS) {
       const value = Number((step * decade).toPrecision(2));
       if (value > residual.high || value < residual.floor) continue;
