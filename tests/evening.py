@@ -79,8 +79,8 @@ PLAN = Plan(
             "A",
             TANK,
             (
-                PlannedRoll(key(1), "7MPA-4", "Ferry 125", 1.0, False, False),
-                PlannedRoll(key(2), "R5TN-6", "Ferry 125", 1.0, True, False, True),
+                PlannedRoll(key(1), "7MPA-4", "Ferry 125", 1.0, False, "cubic"),
+                PlannedRoll(key(2), "R5TN-6", "Ferry 125", 1.0, True, "cubic", True),
             ),
             BATHS,
             DEVELOPMENT,

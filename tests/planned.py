@@ -124,7 +124,7 @@ def tankful(
     return PlannedTankful(
         letter,
         tank or default_tank(key(31), volume_ml=500.0),
-        (PlannedRoll(key(50), "7MPA-4", "Ferry 125", 1.0, False, False),),
+        (PlannedRoll(key(50), "7MPA-4", "Ferry 125", 1.0, False, "cubic"),),
         tuple(baths),
         Development(
             sure, BelievedRate(), 20.0, 20.0, Estimate(106.0, 60.0, 180.0, "min"),

@@ -96,9 +96,11 @@ CREATE TABLE ledger (
 	kind TEXT NOT NULL,
 	ml REAL NOT NULL,
 	area_units REAL NOT NULL,
+	counted_units REAL NOT NULL,
 	because TEXT NOT NULL,
 	words TEXT NOT NULL,
 	reverses TEXT,
+	test TEXT,
 	run TEXT,
 	event TEXT NOT NULL,
 	line INTEGER NOT NULL,
@@ -108,6 +110,7 @@ CREATE TABLE ledger (
 	CONSTRAINT ledger_event_line_once UNIQUE (event, line),
 	CONSTRAINT ledger_reverses_once UNIQUE (reverses),
 	CONSTRAINT ledger_kind_known CHECK (kind IN ('mixed', 'decanted', 'drawn', 'returned', 'charged', 'topped up', 'tested', 'contaminated', 'discarded')),
+	CONSTRAINT ledger_test_of_a_tested_line CHECK (test IS NULL OR (kind = 'tested' AND json_valid(test))),
 	CONSTRAINT ledger_reverses_known FOREIGN KEY(reverses) REFERENCES ledger ("key")
 )
  STRICT;

@@ -62,7 +62,9 @@ FILLED = {
         "INSERT INTO run_log VALUES ('r', 1, 'd:1/1', 'note-written', 1, NULL, 1, 1, 'b', 1, 1, 'b', 'd', "
         "'tapped', 1.0, '{}')"
     ),
-    "ledger": "INSERT INTO ledger VALUES ('k', 'K7M4-T', 'mixed', 1, 0, '', '', NULL, NULL, 'e', 0, 0, 1)",
+    "ledger": (
+        "INSERT INTO ledger VALUES ('k', 'K7M4-T', 'mixed', 1, 0, 0, '', '', NULL, NULL, NULL, 'e', 0, 0, 1)"
+    ),
     "time_rows": (
         "INSERT INTO time_rows VALUES ('k', 'c', 570.0, 20.0, 125.0, 'own', '', '2026-11-25', NULL, NULL)"
     ),

@@ -9,9 +9,10 @@ from uuid import UUID
 from sqlalchemy import ColumnElement, Row, insert, literal_column, select
 
 from tankside.core.shelf.bookings import Booking
-from tankside.core.shelf.ledger import LedgerLine
+from tankside.core.shelf.ledger import BathTest, LedgerLine
 from tankside.store.conflicts import conflict_if_taken
 from tankside.store.connection import Database
+from tankside.store.frozen_json import from_json, to_json
 from tankside.store.tables.shelf import LEDGER
 
 
@@ -23,9 +24,11 @@ def _row(booking: Booking) -> dict[str, Any]:
         "kind": line.kind,
         "ml": line.ml,
         "area_units": line.area_units,
+        "counted_units": line.counted_units,
         "because": line.because,
         "words": line.words,
         "reverses": line.reverses,
+        "test": None if line.test is None else to_json(BathTest, line.test),
         "run": booking.run,
         "event": booking.event,
         "line": booking.number,
@@ -37,7 +40,17 @@ def _row(booking: Booking) -> dict[str, Any]:
 def _booking(row: Row[Any]) -> Booking:
     return Booking(
         key=row.key,
-        line=LedgerLine(row.bottle, row.kind, row.ml, row.area_units, row.because, row.words, row.reverses),
+        line=LedgerLine(
+            bottle=row.bottle,
+            kind=row.kind,
+            ml=row.ml,
+            area_units=row.area_units,
+            because=row.because,
+            words=row.words,
+            reverses=row.reverses,
+            counted_units=row.counted_units,
+            test=None if row.test is None else from_json(BathTest, row.test),
+        ),
         event=row.event,
         number=row.line,
         recorded=row.recorded,

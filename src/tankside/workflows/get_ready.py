@@ -121,7 +121,7 @@ def first_lines(
     if already is not None and already.rolls_used > 0:
         lines.append(("charged", 0.0, already.rolls_used))
     moment = moment_of(now)
-    owed = [LedgerLine(bottle.code, kind, ml, area, event) for kind, ml, area in lines]
+    owed = [LedgerLine(bottle.code, kind, ml, area, event, counted_units=area) for kind, ml, area in lines]
     return [
         Booking(dice.key(), line, event, number, moment, place=number) for number, line in enumerate(owed)
     ]

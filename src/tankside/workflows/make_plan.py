@@ -102,7 +102,7 @@ def _that_hold(desk: Desk, supply: Supply, least_ml: float) -> Iterator[Supply]:
         if batch is None or stands.ml is None or stands.ml < least_ml:
             continue
         if not (stands.contaminated or stands.discarded):
-            used = max(stands.area_units, 0.0)
+            used = max(stands.counted_units, 0.0)
             yield replace(
                 supply,
                 name=batch.name,

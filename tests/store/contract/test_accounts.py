@@ -15,7 +15,7 @@ from tankside.core.review.evidence import NextMorning, NotAsked, Strips, TwoDens
 from tankside.core.review.proposals import Proposal
 from tankside.core.run.decide.drafts import Answer
 from tankside.core.shelf.bookings import Booking, opposite
-from tankside.core.shelf.ledger import LedgerLine
+from tankside.core.shelf.ledger import BathTest, LedgerLine
 from tankside.workflows.ports import Desk
 from tankside.workflows.records import Conflict, KeptAnswer, KeptEvidence, KeptProposal, Photograph
 
@@ -41,6 +41,19 @@ def test_lines_are_booked_in_order(desk: Desk) -> None:
     assert (DRAWN, BACK) == desk.ledger.of_bottle("K7M4-T")
     assert (DRAWN, BACK) == desk.ledger.of_run(key(7))
     assert (DRAWN, BACK, mixed) == desk.ledger.all()
+
+
+def test_a_test_and_what_film_counted_for_come_back_digit_for_digit(desk: Desk) -> None:
+    """It should keep every value of a test piece and of a strip, and film as the fixer counted it."""
+    back = LedgerLine("F9QD-2", "returned", 590.0, 2.0, "phone:4/2", counted_units=3.0)
+    cleared = BathTest("clearing", "Ferry 125", 41.7, 19.3, fresh=True)
+    strip = BathTest("indicator", ph=5.4, spent=True)
+    tests = [
+        LedgerLine("F9QD-2", "tested", because=str(n), test=one) for n, one in enumerate((cleared, strip))
+    ]
+    for number, line in enumerate((back, *tests)):
+        desk.ledger.append([Booking(key(70 + number), line, f"shelf:{number}", 0, MADE)])
+    assert [back, *tests] == [one.line for one in desk.ledger.of_bottle("F9QD-2")]
 
 
 def test_a_line_of_an_event_is_booked_once(desk: Desk) -> None:

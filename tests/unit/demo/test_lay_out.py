@@ -44,6 +44,8 @@ def test_reused_baths_count_the_films_of_the_season(season: tuple[House, Plan]) 
         assert code is not None
         lines = [one.line for one in house.desk.ledger.of_bottle(code)]
         assert (1000.0, 4.0) == (sum(one.ml for one in lines), sum(one.area_units for one in lines))
+        counted = {"stop": 4.0, "fix": 4.5}
+        assert counted[key] == sum(one.counted_units for one in lines)
 
 
 def test_two_mornings_were_answered(season: tuple[House, Plan]) -> None:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from tankside.core.permanence.capacity import CapacityLeft, Fixed, capacity_left
+from tankside.core.planning.plan import PlannedTankful
 from tankside.core.planning.wish import Supply
-from tankside.core.rolls.roll import Roll
+from tankside.core.rolls.roll import Grain, Roll
 
 
 def fixer_wanted(rolls: Iterable[Roll]) -> float:
@@ -14,7 +15,20 @@ def fixer_wanted(rolls: Iterable[Roll]) -> float:
 
     Source: `permanence.capacity`. Doubt: a test piece binds as well.
     """
-    return sum(Fixed(one.format.area_units, one.film.grain != "cubic").counted_units for one in rolls)
+    return sum(_counted(one.format.area_units, one.film.grain) for one in rolls)
+
+
+def tankful_wants(tankful: PlannedTankful) -> float:
+    """Units that the film of one tankful comes to, as `fixer_wanted`.
+
+    Source: `permanence.capacity`. Doubt: a test piece binds as well.
+    """
+    return sum(_counted(one.area_units, one.grain) for one in tankful.rolls)
+
+
+def _counted(area_units: float, grain: Grain) -> float:
+    """Film area as a fixer counts it."""
+    return Fixed(area_units, grain != "cubic").counted_units
 
 
 def fixer_takes(supply: Supply) -> CapacityLeft | None:

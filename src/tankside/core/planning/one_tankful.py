@@ -190,6 +190,6 @@ def _roll(one: WantedRoll) -> PlannedRoll:
         roll.film.name,
         roll.format.area_units,
         roll.format.gelatin_on_both_sides,
-        roll.film.grain == "tabular",
+        roll.film.grain,
         roll.precious,
     )

@@ -12,6 +12,7 @@ from tankside.core.planning.assumptions import Assumption
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.wish import FirstUse, Wish
 from tankside.core.rates import BelievedRate
+from tankside.core.rolls.roll import Grain
 from tankside.core.solutions.kinds import SolutionKind
 
 
@@ -24,7 +25,7 @@ class PlannedRoll:
     film: str
     area_units: float
     both_sides: bool
-    tabular: bool
+    grain: Grain
     precious: bool = False
 
 

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
+from tankside.core.planning.fixer import tankful_wants
 from tankside.core.planning.plan import Liquid
+from tankside.core.run.events import TestTimed
 from tankside.core.run.state import Fate, Pass, RunState, TankfulState
-from tankside.core.shelf.ledger import LedgerLine, LineKind
+from tankside.core.shelf.ledger import BathTest, LedgerLine, LineKind
 
 LEAST_ML = 1e-6
 
@@ -44,15 +46,16 @@ def difference(owed: Iterable[Charge], booked: Iterable[Charge]) -> tuple[Charge
     owes = {one.key: one for one in owed}
     stands: dict[tuple[str, int, str, str], Charge] = {}
     for one in booked:
-        stands[one.key] = _plus(stands[one.key], one, 1.0) if one.key in stands else one
+        so_far = _plus(stands[one.key], one, 1.0) if one.key in stands else one
+        stands[one.key] = _saying(so_far, one)
     more: list[Charge] = []
     for key in dict.fromkeys((*stands, *owes)):
         wanted, held = owes.get(key), stands.get(key)
         template = wanted or held
         assert template is not None
-        blank = replace(template, line=replace(template.line, ml=0.0, area_units=0.0))
-        change = _plus(_plus(blank, wanted, 1.0), held, -1.0)
-        if abs(change.line.ml) > LEAST_ML or abs(change.line.area_units) > LEAST_ML or (held is None):
+        blank = replace(template, line=replace(template.line, ml=0.0, area_units=0.0, counted_units=0.0))
+        change = _saying(_plus(_plus(blank, wanted, 1.0), held, -1.0), wanted)
+        if held is None or _moves(change.line) or change.line.test != held.line.test:
             more.append(change)
     return tuple(more)
 
@@ -64,8 +67,19 @@ def _plus(one: Charge, other: Charge | None, sign: float) -> Charge:
         one.line,
         ml=one.line.ml + sign * other.line.ml,
         area_units=one.line.area_units + sign * other.line.area_units,
+        counted_units=one.line.counted_units + sign * other.line.counted_units,
     )
     return replace(one, line=line)
+
+
+def _moves(line: LedgerLine) -> bool:
+    """Whether a line changes any sum."""
+    return any(abs(one) > LEAST_ML for one in (line.ml, line.area_units, line.counted_units))
+
+
+def _saying(one: Charge, wanted: Charge | None) -> Charge:
+    """The same charge with the test that is owed: what a debt says is what its last line says."""
+    return replace(one, line=replace(one.line, test=wanted.line.test if wanted else None))
 
 
 def _claims(state: RunState) -> Iterable[tuple[int, list[Charge]]]:
@@ -78,7 +92,7 @@ def _claims(state: RunState) -> Iterable[tuple[int, list[Charge]]]:
             made.append(_charge(event, 1, body.drawn_from, "drawn", -body.drawn_ml))
         yield prepared.mark.at_us, made
     for tested in state.tests:
-        yield tested.mark.at_us, [_charge(tested.mark.event, 0, tested.body.bottle, "tested", 0.0)]
+        yield tested.mark.at_us, [Charge(tested.mark.event, 0, _tested(tested.mark.event, tested.body))]
     for tankful in state.tankfuls:
         for one in tankful.passes:
             yield one.poured.at_us, _poured(state, tankful, one)
@@ -98,7 +112,8 @@ def _went(state: RunState, tankful: TankfulState, one: Pass, fate: Fate) -> list
         return []
     ml = min(fate.ml if fate.ml is not None else poured_ml(tankful, one), poured_ml(tankful, one))
     if is_right_return(state, tankful, one, fate.bottle):
-        return [_charge(fate.mark.event, 0, fate.bottle, "returned", ml, area=tankful.plan.area_units)]
+        back = _charge(fate.mark.event, 0, fate.bottle, "returned", ml)
+        return [_with_film(back, liquid_of(state, tankful, one.bath), tankful)]
     return [_charge(fate.mark.event, 0, fate.bottle, "contaminated", ml)]
 
 
@@ -164,6 +179,18 @@ def _within_bottles(state: RunState, due: list[Charge]) -> tuple[Charge, ...]:
     return tuple(capped)
 
 
-def _charge(event: str, n: int, bottle: str, kind: LineKind, ml: float, *, area: float = 0.0) -> Charge:
-    line = LedgerLine(bottle=bottle, kind=kind, ml=ml, area_units=area, because=event)
-    return Charge(event, n, line)
+def _charge(event: str, n: int, bottle: str, kind: LineKind, ml: float) -> Charge:
+    return Charge(event, n, LedgerLine(bottle=bottle, kind=kind, ml=ml, because=event))
+
+
+def _with_film(charge: Charge, liquid: Liquid | None, tankful: TankfulState) -> Charge:
+    """The same charge with the film of a tankful, as that liquid counts it."""
+    area = tankful.plan.area_units
+    fixes = liquid is not None and liquid.kind == "fixer"
+    counted = tankful_wants(tankful.plan) if fixes else area
+    return replace(charge, line=replace(charge.line, area_units=area, counted_units=counted))
+
+
+def _tested(event: str, told: TestTimed) -> LedgerLine:
+    test = BathTest(told.test, told.film, told.seconds, told.temp_c, told.fresh)
+    return LedgerLine(bottle=told.bottle, kind="tested", because=event, test=test)

@@ -139,6 +139,7 @@ class TimeTest:
     test: TestKind
     seconds: float
     temp_c: float | None = None
+    fresh: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,9 +11,9 @@ from tankside.core.planning.plan import Plan
 from tankside.core.run.instants import Instant
 from tankside.core.solutions.kinds import SolutionKind
 
+TestKind = Literal["clearing", "leader"]
 ReadingOf = Literal["tap", "room", "water bath", "bottle", "jug", "tank"]
 ConfirmedBy = Literal["eye", "scan", "said"]
-TestKind = Literal["clearing", "leader"]
 Outcome = Literal["hung", "given up", "image lost"]
 CloseHow = Literal["finished", "broken off"]
 TrueClock = Literal["elapsed", "wall"]
@@ -252,6 +252,7 @@ class TestTimed:
     test: TestKind
     seconds: float
     temp_c: float | None = None
+    fresh: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,14 +17,16 @@ LEAST_ML = 1e-6
 class Account:
     """`ml` in the bottle, None while nothing was ever booked; `area_units` of film, each 80 in2.
 
-    `contaminated` once something else went in, `discarded` once it was poured away; neither if that was
-    taken back.
+    `counted_units` is that film as this bath counts it: a fixer counts tabular or unknown film half as much
+    again. `contaminated` once something else went in, `discarded` once it was poured away; neither if that
+    was taken back.
     """
 
     ml: float | None
     area_units: float
     contaminated: bool
     discarded: bool
+    counted_units: float = 0.0
 
 
 def account(booked: Sequence[Booking]) -> Account:
@@ -39,6 +41,7 @@ def account(booked: Sequence[Booking]) -> Account:
         area_units=sum(line.area_units for line in lines),
         contaminated=_stands(booked, "contaminated"),
         discarded=_stands(booked, "discarded"),
+        counted_units=sum(line.counted_units for line in lines),
     )
 
 

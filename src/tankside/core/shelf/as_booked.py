@@ -31,6 +31,7 @@ class _Moved:
     decanted: bool
     ml: float
     area_units: float
+    counted_units: float
 
 
 def contents_of(
@@ -62,7 +63,10 @@ def _live(held: dict[str, Contents], day: date, moves: Sequence[_Moved]) -> None
     for one in moves:
         stands = held[one.bottle]
         stands = replace(
-            stands, ml=max(0.0, stands.ml + one.ml), area_units=max(0.0, stands.area_units + one.area_units)
+            stands,
+            ml=max(0.0, stands.ml + one.ml),
+            area_units=max(0.0, stands.area_units + one.area_units),
+            counted_units=max(0.0, stands.counted_units + one.counted_units),
         )
         for source in _sources(one, moves, held):
             stands = replace(
@@ -99,6 +103,7 @@ def _moved(booked: Sequence[Booking], zone: tzinfo) -> list[_Moved]:
             kind == "decanted",
             sum(one.line.ml for one in lines),
             sum(one.line.area_units for one in lines),
+            sum(one.line.counted_units for one in lines),
         )
         for (act, bottle, kind), lines in acts.items()
     ]

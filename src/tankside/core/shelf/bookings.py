@@ -30,4 +30,11 @@ class Booking:
 def opposite(booking: Booking) -> LedgerLine:
     """The line that takes `booking` back: a mistake is a new row that names the old one."""
     line = booking.line
-    return replace(line, ml=-line.ml, area_units=-line.area_units, reverses=booking.key)
+    return replace(
+        line,
+        ml=-line.ml,
+        area_units=-line.area_units,
+        counted_units=-line.counted_units,
+        test=None,
+        reverses=booking.key,
+    )

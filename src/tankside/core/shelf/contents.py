@@ -14,6 +14,7 @@ from tankside.core.solutions.keeping import KeepingTime, good_until, is_part_ful
 class Contents:
     """`ml` in a bottle of `holds_ml`, the film they took (`area_units`, 80 in2 each), and their dates.
 
+    `counted_units` is that film as this bath counts it (a fixer counts slow film half as much again).
     `part_full_since` is the day from which the bottle stood part full, None while it is full.
     """
 
@@ -23,6 +24,7 @@ class Contents:
     made: date
     part_full_since: date | None = None
     contaminated: bool = False
+    counted_units: float = 0.0
 
     @property
     def units_per_l(self) -> float:
@@ -71,6 +73,7 @@ def merged(one: Contents, other: Contents, *, into_ml: float, on: date) -> Conte
         min(one.made, other.made),
         min(days) if days else None,
         one.contaminated or other.contaminated,
+        one.counted_units + other.counted_units,
     )
     return replace(together, part_full_since=since_part_full(together, whole_ml, into_ml, on=on))
 
@@ -123,8 +126,15 @@ def which_to_use(bottles: Sequence[Contents], *, ml: float, keeping: KeepingTime
 
 def _settled(of: Contents, ml: float, holds_ml: float, on: date) -> Contents:
     """`ml` of the same liquid in a bottle, from `on`."""
-    area = of.area_units * ml / of.ml
-    return Contents(ml, holds_ml, area, of.made, since_part_full(of, ml, holds_ml, on=on), of.contaminated)
+    share = ml / of.ml
+    return replace(
+        of,
+        ml=ml,
+        holds_ml=holds_ml,
+        area_units=of.area_units * share,
+        part_full_since=since_part_full(of, ml, holds_ml, on=on),
+        counted_units=of.counted_units * share,
+    )
 
 
 def since_part_full(of: Contents, ml: float, holds_ml: float, *, on: date) -> date | None:

@@ -80,7 +80,7 @@ def bottle_told(bottle: Bottle, batch: Batch, stands: Account, preferences: Pref
     answer, more = f"{volume_text(ml, preferences)} left", standing(batch, stands, preferences)
     drawn: Stock | None = None
     if counted:
-        left = capacity_left([Fixed(max(stands.area_units, 0.0))], working_ml=bottle.holds_ml)
+        left = capacity_left([Fixed(max(stands.counted_units, 0.0))], working_ml=bottle.holds_ml)
         litres = bottle.holds_ml / 1000
         named = ROLLS_PER_L_NAMED * litres
         answer = rolls_left(left)

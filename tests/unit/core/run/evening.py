@@ -77,7 +77,7 @@ def tankful(letter: str, *, time_s: float = 570.0, room_c: float = 20.0, rolls: 
         letter=letter,
         tank=Tank(UUID(int=seed), f"tank {letter}", 500.0, 112.0, 106.0),
         rolls=tuple(
-            PlannedRoll(UUID(int=seed * 10 + n), f"{letter}ROLL-{n}", "river 100", 1.0, False, False)
+            PlannedRoll(UUID(int=seed * 10 + n), f"{letter}ROLL-{n}", "river 100", 1.0, False, "cubic")
             for n in range(rolls)
         ),
         baths=tuple(

@@ -21,7 +21,8 @@ areas = st.floats(0, 40)
 
 def contents(ml: float, area_units: float, *, days: int = 0, spoilt: bool = False) -> Contents:
     """A full bottle."""
-    return Contents(ml, ml, area_units, DAY + timedelta(days=days), contaminated=spoilt)
+    made = DAY + timedelta(days=days)
+    return Contents(ml, ml, area_units, made, contaminated=spoilt, counted_units=1.5 * area_units)
 
 
 @given(ml=volumes, area=areas, shares=st.lists(st.floats(0.05, 1), min_size=1, max_size=6))
@@ -33,6 +34,7 @@ def test_decanting_loses_and_makes_nothing(ml: float, area: float, shares: list[
 
     assert ml == pytest.approx(sum(one.ml for one in parts))
     assert area == pytest.approx(sum(one.area_units for one in parts))
+    assert 1.5 * area == pytest.approx(sum(one.counted_units for one in parts))
     assert [of.units_per_l] * len(parts) == pytest.approx([one.units_per_l for one in parts])
 
 
@@ -44,6 +46,7 @@ def test_merging_adds_area_and_keeps_the_older_date(one: float, other: float, ar
 
     assert one + other == pytest.approx(both.ml)
     assert area + 3.0 == both.area_units
+    assert 1.5 * (area + 3.0) == pytest.approx(both.counted_units)
     assert min(first.made, second.made) == both.made
     assert both == merged(second, first, into_ml=one + other, on=DAY)
 

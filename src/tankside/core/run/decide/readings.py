@@ -40,7 +40,8 @@ def timed(asked: TimeTest) -> list[Draft]:
     readable_liquid(asked.temp_c, "temp_c")
     if not 0 < asked.seconds < float("inf"):
         raise refuse("no-time", at="seconds", time_s=asked.seconds)
-    return [Draft(TestTimed(asked.bottle, asked.film, asked.test, asked.seconds, asked.temp_c))]
+    told = TestTimed(asked.bottle, asked.film, asked.test, asked.seconds, asked.temp_c, asked.fresh)
+    return [Draft(told)]
 
 
 def ends_to_tell(before: Run, run: Run, now: Instant, *, put_right: bool) -> list[Draft]:
