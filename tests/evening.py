@@ -5,8 +5,9 @@ from __future__ import annotations
 from datetime import UTC, date, datetime
 from uuid import UUID
 
+from tankside.core.agitation.patterns import Agitation
 from tankside.core.doubt.estimate import Estimate
-from tankside.core.methods.baths import Agitation, Times
+from tankside.core.methods.baths import Times
 from tankside.core.methods.combinations import Combination, TimeRow
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.plan import Development, Liquid, Plan, PlannedBath, PlannedRoll, PlannedTankful

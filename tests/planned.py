@@ -6,8 +6,8 @@ from dataclasses import replace
 from datetime import UTC, date, datetime
 from uuid import UUID
 
+from tankside.core.agitation.patterns import Agitation
 from tankside.core.doubt.estimate import Estimate
-from tankside.core.methods.baths import Agitation
 from tankside.core.methods.combinations import Combination, TimeRow
 from tankside.core.methods.default_method import default_method
 from tankside.core.planning.equipment import Tank

@@ -17,6 +17,7 @@ from tankside.core.thermal.drift import temp_at
 from tankside.core.thermal.mixing import Water, mix
 from tankside.core.thermal.tank import met_c, plastic_worth_ml
 from tankside.figures import curve_pages
+from tankside.figures.agitation_page import agitation
 from tankside.figures.chemistry_pages import CHEMISTRY_PAGES
 from tankside.figures.plain import DEVELOPER, INK, SECOND, field, name_end, svg_of
 
@@ -132,6 +133,7 @@ PAGES: dict[str, tuple[str, Callable[[], Axes]]] = {
     "tank-and-liquid": ("Developer of 20 C meets its tank", tank_and_liquid),
     "drift": ("Half an hour in two rooms", drift),
     "rate-and-equivalent-time": ("Time for the contrast of 9:30 at 20 C", rate),
+    "agitation": ("Hand movements of four patterns in 9:30", agitation),
     "contrast-and-time": ("Contrast through 0.56 at 9:30", contrast),
     "doubt": ("Where the doubt of an end comes from", doubt),
     "curves": ("An invented strip of 21 steps and its curve", curve_pages.curve),

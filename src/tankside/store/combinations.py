@@ -7,7 +7,7 @@ from uuid import UUID
 
 from sqlalchemy import ColumnElement, Connection, Row, insert, literal_column, select, update
 
-from tankside.core.methods.baths import Agitation
+from tankside.core.agitation.patterns import Agitation
 from tankside.core.methods.combinations import Combination, TimeRow
 from tankside.core.solutions.notation import Dilution
 from tankside.store.connection import Database

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import assert_never
 
 from tankside.core.methods.baths import BathKind
-from tankside.core.planning.acts import Act
+from tankside.core.planning.acts import AGITATING, Act
 
 LIQUIDS: dict[BathKind, str] = {
     "presoak": "water",
@@ -63,7 +63,7 @@ def number_word(count: int) -> str:
 
 def lines_of(acts: Sequence[Act]) -> tuple[Line, ...]:
     """What the hands do, in order; inversions and the later fills of a wash are marks without words."""
-    return tuple(_lines([act for act in acts if act.kind != "invert"], _fills(acts)))
+    return tuple(_lines([act for act in acts if act.kind not in AGITATING], _fills(acts)))
 
 
 def _lines(acts: Sequence[Act], fills: dict[str, int]) -> Iterator[Line]:
@@ -97,8 +97,8 @@ def act_words(act: Act, fills: int = 1) -> str:
             return _pour_words(act, fills)
         case "measure":
             return f"measure {LIQUIDS[act.bath]}" if act.bath else "measure"
-        case "invert":
-            return f"invert, {act.for_s:.0f} s"
+        case "invert" | "rotate":
+            return f"{act.kind}, {act.for_s:.0f} s"
         case "drain" | "hang" | "load" | "mix" | "dry reels":
             return PLAIN_ACTS[act.kind]
         case _:

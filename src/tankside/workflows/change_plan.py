@@ -8,7 +8,7 @@ from datetime import timedelta
 from typing import assert_never
 from uuid import UUID
 
-from tankside.core.methods.baths import Agitation
+from tankside.core.agitation.patterns import Agitation
 from tankside.core.planning.assumptions import Assumption, AssumptionCode
 from tankside.core.planning.first_evening import PARTS_OF, default_tank
 from tankside.core.planning.plan import Plan

@@ -1,1 +1,1 @@
-"""Patterns of agitation as movements of the hands."""
+"""Patterns of agitation, and the movements of the hands that they ask."""

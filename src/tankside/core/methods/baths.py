@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from tankside.core.agitation.patterns import Agitation
 from tankside.core.solutions.kinds import SolutionKind
 
 BathKind = Literal["presoak", "develop", "stop", "fix", "aid", "wash", "wetting"]
 Destination = Literal["back", "drain"]
-Movement = Literal["inversion", "rotation", "stand", "none"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,20 +23,6 @@ class Times:
     def __post_init__(self) -> None:
         if not 0 <= self.least_s <= self.aim_s <= (self.most_s if self.most_s is not None else self.aim_s):
             raise ValueError("a bath's times must rise from least to aim to most")
-
-
-@dataclass(frozen=True, slots=True)
-class Agitation:
-    """Hands: the first `first_s`, then `then_s` at every `every_s`; a cue may slip by `soft_s`.
-
-    `first_s` counts from the start of pour-in, as the bath's time does, so pouring is part of it.
-    """
-
-    movement: Movement
-    first_s: float = 30.0
-    then_s: float = 10.0
-    every_s: float = 60.0
-    soft_s: float = 10.0
 
 
 @dataclass(frozen=True, slots=True)

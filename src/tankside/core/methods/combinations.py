@@ -7,8 +7,8 @@ from datetime import date
 from typing import Literal
 from uuid import UUID
 
+from tankside.core.agitation.patterns import Agitation
 from tankside.core.development.rate import TimeRule
-from tankside.core.methods.baths import Agitation
 from tankside.core.solutions.notation import Dilution
 
 RowSource = Literal["leaflet", "own", "accepted"]

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Literal
 
-from tankside.core.methods.baths import Agitation, HandWork, Method, Step, Times
+from tankside.core.agitation.patterns import Agitation
+from tankside.core.methods.baths import HandWork, Method, Step, Times
 
 Origin = Literal["common practice", "ours", "published range, safe side"]
 

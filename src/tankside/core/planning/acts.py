@@ -7,11 +7,15 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
+from tankside.core.agitation.hands import hand_movements
 from tankside.core.methods.baths import BathKind, HandWork
 from tankside.core.methods.default_method import DRY_REELS_S, HANG_S_PER_ROLL, LOAD_S_PER_ROLL
 from tankside.core.planning.plan import PlannedBath, PlannedTankful
 
-ActKind = Literal["mix", "pour", "invert", "measure", "drain", "hang", "dry reels", "load"]
+ActKind = Literal["mix", "pour", "invert", "rotate", "measure", "drain", "hang", "dry reels", "load"]
+
+AGITATING: frozenset[ActKind] = frozenset({"invert", "rotate"})
+"""Acts that are marks beside the others, not work of their own."""
 
 MEASURE_AHEAD_S = 1200.0
 """A bath is measured out at most this long before it is poured, if need be before the first pour."""
@@ -117,18 +121,18 @@ def _fixed(
 
 
 def _in_filling(letter: str, one: Filling, hands: HandWork, at_s: float) -> Iterator[Act]:
-    """Pouring, inverting and draining of one filling; beyond a bath's least time nothing need be inverted."""
+    """Pouring, agitating and draining of one filling; beyond a bath's least time nothing need be moved."""
     kind, start_s, end_s = one.bath.kind, at_s + one.start_s, at_s + one.end_s
     fill = one.fill if one.bath.fills > 1 else 0
     yield _fixed(letter, kind, "pour", start_s, hands.pour_s, fill=fill)
     pattern = one.bath.agitation
-    if pattern is not None and pattern.movement == "inversion":
-        yield _fixed(letter, kind, "invert", start_s + hands.pour_s, max(0.0, pattern.first_s - hands.pour_s))
-        due_s, needed_s = start_s + pattern.every_s, start_s + one.bath.times.least_s
-        while pattern.then_s > 0 and due_s + pattern.then_s <= needed_s:
-            latest_s = min(due_s + pattern.soft_s, end_s - pattern.then_s)
-            yield Act(letter, kind, "invert", due_s, pattern.then_s, due_s - pattern.soft_s, latest_s)
-            due_s += pattern.every_s
+    moved: ActKind = "rotate" if pattern is not None and pattern.movement == "rotation" else "invert"
+    lasts_s, needed_s = one.end_s - one.start_s, one.bath.times.least_s
+    for each in hand_movements(pattern, pour_s=hands.pour_s, end_s=lasts_s, needed_s=needed_s):
+        yield Act(
+            letter, kind, moved, start_s + each.start_s, each.lasts_s,
+            start_s + each.earliest_s, start_s + each.latest_s,
+        )  # fmt: skip
     yield _fixed(letter, kind, "drain", end_s, hands.drain_s, fill=fill)
 
 

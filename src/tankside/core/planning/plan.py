@@ -6,8 +6,9 @@ from dataclasses import dataclass
 from datetime import datetime
 from uuid import UUID
 
+from tankside.core.agitation.patterns import Agitation
 from tankside.core.doubt.estimate import Estimate
-from tankside.core.methods.baths import Agitation, BathKind, Destination, HandWork, Times
+from tankside.core.methods.baths import BathKind, Destination, HandWork, Times
 from tankside.core.planning.assumptions import Assumption
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.wish import FirstUse, Wish

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from tankside.core.agitation.hands import hands_free_s
 from tankside.core.methods.baths import HandWork, Times
 from tankside.core.methods.default_method import HANG_S_PER_ROLL
 from tankside.core.planning.acts import Act
@@ -49,8 +50,8 @@ def _from(
         return
     bath = tankful.baths[number]
     drained_s = hands.drain_s if number else 0.0
-    first_s = bath.agitation.first_s if bath.agitation else 0.0
-    if not _fits(now_s - drained_s, now_s + max(hands.pour_s, first_s), busy):
+    free_s = hands_free_s(bath.agitation, pour_s=hands.pour_s)
+    if not _fits(now_s - drained_s, now_s + free_s, busy):
         return
     for aim_s in aims(bath):
         turn_s = aim_s + hands.drain_s

@@ -9,7 +9,7 @@ from itertools import groupby, pairwise
 from typing import Literal
 
 from tankside.core.methods.baths import BathKind
-from tankside.core.planning.acts import Act, acts_of, fillings, hung_s
+from tankside.core.planning.acts import AGITATING, Act, acts_of, fillings, hung_s
 from tankside.core.planning.order import acts_in_order
 from tankside.core.planning.plan import Plan, PlannedTankful
 
@@ -127,10 +127,12 @@ def _reloaded(tankfuls: Sequence[PlannedTankful]) -> Iterator[str]:
 
 def _stretches(acts: Sequence[Act]) -> Iterator[Stretch]:
     """The long gaps between pieces of work that are not inversions."""
-    work = [act for act in acts if act.kind != "invert"]
+    work = [act for act in acts if act.kind not in AGITATING]
     for earlier, later in pairwise(work):
         inverted = [
-            act.end_s for act in acts if act.kind == "invert" and earlier.end_s <= act.start_s < later.start_s
+            act.end_s
+            for act in acts
+            if act.kind in AGITATING and earlier.end_s <= act.start_s < later.start_s
         ]
         from_s = max(inverted, default=earlier.end_s)
         if inverted and from_s - earlier.end_s >= WORTH_SAYING_S:

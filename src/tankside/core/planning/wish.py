@@ -7,7 +7,8 @@ from datetime import datetime
 from typing import Literal
 from uuid import UUID
 
-from tankside.core.methods.baths import Agitation, HandWork
+from tankside.core.agitation.patterns import Agitation
+from tankside.core.methods.baths import HandWork
 from tankside.core.methods.combinations import Combination
 from tankside.core.planning.assumptions import Assumption
 from tankside.core.planning.equipment import Place, Tank, Thermometer

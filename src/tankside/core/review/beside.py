@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
+from tankside.core.agitation.hands import hand_movements
 from tankside.core.methods.baths import BathKind
 from tankside.core.planning.acts import fillings, hung_s
 from tankside.core.planning.plan import Plan, PlannedBath, PlannedTankful
@@ -142,13 +143,13 @@ def _inversions(
 ) -> tuple[tuple[float, bool], ...]:
     """When inversions fell due while a bath was in the tank; they count as done unless a miss was noted."""
     pattern = was.agitation
-    if pattern is None or pattern.movement != "inversion" or pattern.every_s <= 0:
+    if pattern is None or pattern.movement != "inversion":
         return ()
     missed = {cycle.cycle for cycle in one.cycles if cycle.bath == was.id and not cycle.done}
     begins_s = (there.poured.at_us - zero_us) / 1e6
     ends_s = ((there.ended_us or last_us) - zero_us) / 1e6
-    count = int(max(0.0, ends_s - begins_s - pattern.then_s) // pattern.every_s)
-    return tuple((begins_s + n * pattern.every_s, n not in missed) for n in range(1, count + 1))
+    moved = hand_movements(pattern, pour_s=0.0, end_s=max(0.0, ends_s - begins_s))
+    return tuple((begins_s + each.start_s, each.n not in missed) for each in moved if each.n > 0)
 
 
 def _late_s(state: RunState, plan: Plan, wanted: PlannedTankful, zero_us: int) -> float | None:

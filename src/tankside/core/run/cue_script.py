@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from tankside.core.agitation.hands import hand_movements, hands_free_s
 from tankside.core.planning.plan import PlannedBath
 from tankside.core.run.anchors import BEGINS, Anchors, drained, filled, hung, measured, poured, stray
 from tankside.core.run.bath_ends import end_after_s, home_of, least_s, most_s
@@ -73,7 +74,7 @@ def _bath(
 def _measure(state: RunState, one: TankfulState, bath: PlannedBath, before: PlannedBath, bottle: str) -> Cue:
     hands = state.plan.hands
     end_s = end_after_s(one, before)
-    busy_s = max(hands.pour_s, before.agitation.first_s if before.agitation else 0.0)
+    busy_s = hands_free_s(before.agitation, pour_s=hands.pour_s)
     planned = bottle_for(state, one, bath.id)
     return Cue(
         id=f"{bath.id}.measure",
@@ -126,34 +127,26 @@ def _pour(
 
 
 def _agitate(state: RunState, one: TankfulState, bath: PlannedBath) -> Iterator[Cue]:
-    planned = bath.agitation
-    if planned is None or planned.movement in ("stand", "none"):
-        return
-    kind: CueKind = "invert" if planned.movement == "inversion" else "rotate"
-    pour_s, end_s = state.plan.hands.pour_s, end_after_s(one, bath)
-    times = [(0, pour_s, max(0.0, planned.first_s - pour_s))]
-    cycle = 1
-    while planned.every_s > 0 and cycle * planned.every_s + planned.then_s <= end_s:
-        if cycle * planned.every_s >= max(pour_s, planned.first_s):
-            times.append((cycle, cycle * planned.every_s, planned.then_s))
-        cycle += 1
-    for n, after_s, lasts_s in times:
-        if lasts_s > 0:
-            yield Cue(
-                id=f"{bath.id}.{kind}-{n}",
-                tankful=one.letter,
-                bath=bath.id,
-                bath_kind=bath.kind,
-                kind=kind,
-                anchor=poured(bath.id),
-                after_s=after_s,
-                lasts_s=lasts_s,
-                soft_s=planned.soft_s,
-                least_s=max(0.0, after_s - planned.soft_s),
-                most_s=after_s + planned.soft_s,
-                n=n,
-                of=times[-1][0],
-            )
+    pattern = bath.agitation
+    kind: CueKind = "rotate" if pattern is not None and pattern.movement == "rotation" else "invert"
+    soft_s = pattern.soft_s if pattern is not None else 0.0
+    moved = hand_movements(pattern, pour_s=state.plan.hands.pour_s, end_s=end_after_s(one, bath))
+    for each in moved:
+        yield Cue(
+            id=f"{bath.id}.{kind}-{each.n}",
+            tankful=one.letter,
+            bath=bath.id,
+            bath_kind=bath.kind,
+            kind=kind,
+            anchor=poured(bath.id),
+            after_s=each.start_s,
+            lasts_s=each.lasts_s,
+            soft_s=soft_s,
+            least_s=max(0.0, each.start_s - soft_s),
+            most_s=each.start_s + soft_s,
+            n=each.n,
+            of=moved[-1].n,
+        )
 
 
 def _fills(state: RunState, one: TankfulState, bath: PlannedBath) -> Iterator[Cue]:

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from math import ceil, floor
 from zoneinfo import ZoneInfo
 
-from tankside.core.planning.acts import Act
+from tankside.core.planning.acts import AGITATING, Act
 from tankside.core.planning.timetable import Column as Tankful
 from tankside.core.planning.timetable import Layer as Bath
 from tankside.core.planning.timetable import Timetable
@@ -251,9 +251,9 @@ def _lane(acts: Sequence[Act], clock: _Clock, layout: Layout, said: Sequence[Sai
             max(clock.y(act.end_s) - clock.y(act.start_s), 2.5),
         )
         for act in acts
-        if act.kind != "invert"
+        if act.kind not in AGITATING
     )
-    ticks = tuple(clock.y(act.start_s) for act in acts if act.kind == "invert")
+    ticks = tuple(clock.y(act.start_s) for act in acts if act.kind in AGITATING)
     ordered = sorted(said, key=lambda one: one.at_s)
     heights = [LINE_PX * (1 if layout.lane_words else 1 + len(one.rest)) for one in ordered]
     wishes = [

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from uuid import UUID
 from zoneinfo import ZoneInfo
 
-from tankside.core.methods.baths import Agitation
+from tankside.core.agitation.patterns import Agitation
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import BathTimes, Wish
 from tankside.core.quantities.entry import read_temperature, read_time, read_volume

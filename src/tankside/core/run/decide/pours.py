@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tankside.core.agitation.hands import cycle_at
 from tankside.core.refusals import refuse
 from tankside.core.run.bath_ends import home_of, least_s
 from tankside.core.run.commands import (
@@ -92,7 +93,7 @@ def agitation(run: Run, asked: NoteAgitation, at_us: int) -> list[Draft]:
     cycle = asked.cycle
     if cycle is None:
         had_s = (at_us - there.poured.at_us) / 1e6 if there else 0.0
-        cycle = int(had_s // planned.every_s) if planned else 0
+        cycle = cycle_at(planned, had_s)
     return [Draft(AgitationNoted(asked.bath, max(cycle, 0), asked.done), one.letter)]
 
 
