@@ -11,7 +11,11 @@ import pytest
 from tankside.figures.science_pages import PAGES, drawn
 
 SCIENCE = Path(__file__).parents[2] / "docs" / "science"
-EVERY_PAGE = sorted(SCIENCE.glob("*.md"))
+CONTENTS = SCIENCE / "README.md"
+EVERY_PAGE = sorted(page for page in SCIENCE.glob("*.md") if page != CONTENTS)
+NOTHING_TO_DRAW = {"cautions", "codes"}
+"""Pages of words and of arithmetic on letters."""
+
 NUMBER = re.compile(r"-?\d+\.\d+")
 
 
@@ -28,15 +32,26 @@ def test_examples_run(page: Path) -> None:
     assert failed == 0
 
 
-@pytest.mark.parametrize("page", sorted(PAGES))
-def test_pages_say_what_they_must(page: str) -> None:
-    """Model, origin, range and doubt stand on each page, with at least one example and its own plot."""
-    text = (SCIENCE / f"{page}.md").read_text(encoding="utf-8")
+@pytest.mark.parametrize("page", EVERY_PAGE, ids=lambda page: page.stem)
+def test_pages_say_what_they_must(page: Path) -> None:
+    """Plain words first; model, origin, range, doubt and an example stand on it, and its own plot."""
+    text = page.read_text(encoding="utf-8")
 
+    assert text.split("\n\n")[1].startswith("**In short.** ")
     for heading in ("**Model.**", "**Where it comes from.**", "**Range.**", "**What is doubtful.**"):
-        assert heading in text
+        assert 1 == text.count(heading), heading
     assert ">>> " in text
-    assert f"](figures/{page}.svg)" in text
+    drawn_here = re.findall(r"!\[(.+)\]\(figures/([\w-]+)\.svg\)", text)
+    expected = [] if page.stem in NOTHING_TO_DRAW else [page.stem]
+    assert expected == [plot for _, plot in drawn_here]
+    assert "![](" not in text
+
+
+def test_the_contents_lead_to_every_page() -> None:
+    """Each once in the list, in the order of an evening."""
+    listed = re.findall(r"^\d+\. \[.+\]\(([\w-]+)\.md\)", CONTENTS.read_text(encoding="utf-8"), re.MULTILINE)
+
+    assert sorted(listed) == [page.stem for page in EVERY_PAGE]
 
 
 @pytest.mark.parametrize("page", sorted(PAGES))

@@ -12,6 +12,7 @@ from functools import cache
 
 import numpy as np
 import pytest
+from literature.apart import Apart
 from literature.tables import DATA
 from numpy.typing import NDArray
 
@@ -128,8 +129,10 @@ def test_parameters_of_a_reference_set(name: str, start: int) -> None:
 
 @pytest.mark.checks(of=fit)
 @pytest.mark.parametrize("start", [0, 1])
-def test_eighteen_of_twenty_to_eight_digits(start: int) -> None:
+def test_eighteen_of_twenty_to_eight_digits(start: int, apart: Apart) -> None:
     """Eight correct digits or more in 18 of the sets; `pytest -s` prints the table."""
+    for name in MODELS:
+        apart.note(reference_set(name).parameters, fitted(name, start).parameters)
     digits = {
         name: correct_digits(reference_set(name).parameters, fitted(name, start).parameters)
         for name in sorted(MODELS)
@@ -143,10 +146,11 @@ def test_eighteen_of_twenty_to_eight_digits(start: int) -> None:
 
 @pytest.mark.checks(of=rise_through)
 @pytest.mark.parametrize("name", ["Misra1a", "BoxBOD"])
-def test_a_rise_needs_no_start_value(name: str) -> None:
+def test_a_rise_needs_no_start_value(name: str, apart: Apart) -> None:
     """The two sets of the law of development, without any start: nine correct digits."""
     given = reference_set(name)
     found = rise_through(given.x, given.y)
+    apart.note(given.parameters, [found.top, found.rate])
 
     assert correct_digits(given.parameters, np.array([found.top, found.rate])) >= 9
     assert correct_digits(given.sds[:1], found.fitted.sds[:1]) >= 6

@@ -6,12 +6,12 @@ from matplotlib.axes import Axes
 
 from tankside.core.agitation.hands import hand_movements
 from tankside.core.agitation.patterns import ROTARY, STAND, Agitation
-from tankside.figures.plain import DEVELOPER, INK, SECOND, field, name_end
+from tankside.figures.plain import DEVELOPER, INK, SECOND, field, name_end, rows_alone
 
 END_S, POUR_S = 570.0, 15.0
 PATTERNS = (
-    ("10 s each minute", Agitation("inversion")),
-    ("5 s each half minute", Agitation("inversion", 30.0, 5.0, 30.0, 5.0)),
+    ("10 s each\nminute", Agitation("inversion")),
+    ("5 s each\nhalf minute", Agitation("inversion", 30.0, 5.0, 30.0, 5.0)),
     ("continuous", ROTARY),
     ("stand", STAND),
 )
@@ -19,7 +19,7 @@ PATTERNS = (
 
 def agitation() -> Axes:
     """Hand movements of four patterns in 9:30; a thin line is how far each may slip."""
-    axes = field(across="min after the pour", up="", across_range=(0, 9.5), up_range=(-0.6, 3.6))
+    axes = field(across="min after the pour", up="", across_range=(0, 9.5), up_range=(-0.6, 3.6), high_in=2.6)
     for row, (name, pattern) in enumerate(reversed(PATTERNS)):
         for one in hand_movements(pattern, pour_s=POUR_S, end_s=END_S):
             axes.plot(
@@ -33,6 +33,5 @@ def agitation() -> Axes:
                 color=DEVELOPER if row == len(PATTERNS) - 1 else INK, linewidth=9, solid_capstyle="butt",
             )  # fmt: skip
         name_end(axes, 9.5, row, name)
-    axes.set_yticks([])
-    axes.spines["left"].set_visible(False)
+    rows_alone(axes)
     return axes

@@ -18,16 +18,14 @@ from tankside.figures.plain import DEVELOPER, INK, SECOND, field, name_end
 
 def formulas() -> Axes:
     """What a scale of 0.1 g does to each constituent of a metol-hydroquinone developer, by volume mixed."""
-    axes = field(
-        across="mL mixed", up="half a mark, % of the constituent", across_range=(250, 2000), up_range=(0, 12)
-    )
+    axes = field(across="mL mixed", up="half a mark, % of it", across_range=(250, 2000), up_range=(0, 12))
     volumes = np.linspace(250, 2000, 71)
-    for name, g_l in (("metol, borax 2 g/L", 2.0), ("hydroquinone 5 g/L", 5.0), ("sulfite 100 g/L", 100.0)):
+    for name, g_l in (("of 2 g/L", 2.0), ("of 5 g/L", 5.0), ("of 100 g/L", 100.0)):
         errors = [weighing_error_percent(g_l * float(ml) / 1000, mark=0.1) for ml in volumes]
         axes.plot(volumes, errors, color=DEVELOPER if g_l == 2.0 else INK, linewidth=1.8)
-        name_end(axes, 2000, errors[-1] + {2.0: 0.4, 5.0: 0.2, 100.0: -0.2}[g_l], name)
+        name_end(axes, 2000, errors[-1] + {2.0: 0.5, 5.0: 0.15, 100.0: -0.3}[g_l], name)
     axes.plot([250, 2000], [MOST_ERROR_PERCENT] * 2, color=SECOND, linewidth=0.9)
-    name_end(axes, 2000, MOST_ERROR_PERCENT, "above: mix more", colour=SECOND)
+    name_end(axes, 2000, MOST_ERROR_PERCENT, "above: mix\nmore", colour=SECOND)
     return axes
 
 
@@ -56,7 +54,7 @@ def stop_bath() -> Axes:
         across="rolls through one litre", up="% of its usable acid", across_range=(0, 30), up_range=(0, 100)
     )
     rolls = np.linspace(0, 30, 121)
-    for name, times, lower in (("stock", 1, 4.0), ("1+1", 2, 0.0), ("1+3", 4, 0.0)):
+    for name, times, lower in (("stock", 1, 6.6), ("1+1", 2, 0.0), ("1+3", 4, 0.0)):
         taken = acid_taken_mol_l(sulfite_g_l=100 / times, borax_g_l=2 / times)
         left = [
             100
@@ -94,11 +92,11 @@ def fixing() -> Axes:
     both = np.array(
         [two_bath_silver_g_l(silver_g_roll=0.2, carry_l=0.005, bath_l=1, rolls=float(n)) for n in rolls]
     )
-    for name, column in (("first or only bath", 0), ("second bath", 1)):
+    for name, column in (("first or\nonly bath", 0), ("second bath", 1)):
         axes.plot(rolls, both[:, column], color=INK, linewidth=1.8)
         name_end(axes, 30, float(both[-1, column]), name)
     axes.plot([0, 30], [4, 4], color=SECOND, linewidth=0.9)
-    name_end(axes, 30, 4, "ceiling of rapid fixer", colour=SECOND)
+    name_end(axes, 30, 4, "ceiling of\nrapid fixer", colour=SECOND)
     return axes
 
 
@@ -108,19 +106,29 @@ def washing() -> Axes:
         across="fills of 300 mL, 2 min each", up="g/m² left", across_range=(0, 8), up_range=(1e-3, 10)
     )
     axes.set_yscale("log")
+    axes.set_yticks([0.001, 0.01, 0.1, 1, 10], ["0.001", "0.01", "0.1", "1", "10"])
+    axes.minorticks_off()
     start = 119.8 * 2 / 1000 / 0.0516128
     for half_life_s in (15.0, 60.0):
         left = np.array(
             [start, *residual_after_fills(soaks_s=(120,) * 8, fill_ml=300, half_life_s=half_life_s)]
         )
         shown = left >= FLOOR_G_M2
-        axes.plot(np.arange(9)[shown], left[shown], color=INK, linewidth=1.8, marker="o", markersize=3)
+        axes.plot(
+            np.arange(9)[shown],
+            left[shown],
+            color=INK,
+            linewidth=1.8,
+            marker="o",
+            markersize=4,
+            clip_on=False,
+        )
         end = int(np.flatnonzero(shown)[-1])
         name_end(axes, end, float(left[end]), f"half in {half_life_s:.0f} s")
     axes.plot([0, 8], [LIMIT_G_M2] * 2, color=SECOND, linewidth=0.9)
     name_end(axes, 8, LIMIT_G_M2, "limit 0.014", colour=SECOND)
     axes.axhspan(1e-3, FLOOR_G_M2, facecolor="none", edgecolor=SECOND, hatch="////", linewidth=0)
-    name_end(axes, 8, 0.0014, "nothing is told here", colour=SECOND)
+    name_end(axes, 8, 0.0014, "nothing is\ntold here", colour=SECOND)
     return axes
 
 

@@ -47,7 +47,7 @@ def curve() -> Axes:
     axes.plot(strip.log_h, strip.density, "s", color=DEVELOPER, fillstyle="none", markersize=5)
     axes.plot([-3.2, 0], [base, base], color=SECOND, linewidth=0.9)
     name_end(axes, 0.0, base, "base and fog")
-    name_end(axes, float(found.shape.log_h[-1]), float(base + found.shape.net[-1]), "curve, its doubt")
+    name_end(axes, float(found.shape.log_h[-1]), float(base + found.shape.net[-1]), "curve and\nits doubt")
     return axes
 
 
@@ -70,12 +70,14 @@ def arcs() -> Axes:
     axes.plot(
         [foot, foot + reach * np.cos(angle)], [0, reach * np.sin(angle)], color=DEVELOPER, linewidth=3.4
     )
-    name_end(axes, foot + reach * np.cos(angle), reach * np.sin(angle), "contrast index", colour=DEVELOPER)
+    name_end(axes, 0.1, float(reach * np.sin(angle)), "contrast index:\nslope of this", colour=DEVELOPER)
     first = speed_point(shape)
     last = first + ISO_LOG_H
     axes.plot([first, first, last], [0, SPEED_POINT_D, SPEED_POINT_D], color=SECOND, linewidth=0.9)
     axes.plot([last, last], [SPEED_POINT_D, shape.net_at(last)], color=SECOND, linewidth=0.9)
-    name_end(axes, last, 0.3, "rise over 1.30", colour=SECOND)
+    name_end(axes, last, 0.45, "rise", colour=SECOND)
+    name_end(axes, first + ISO_LOG_H / 3, 0.04, "over 1.30", colour=SECOND)
+    name_end(axes, foot + OUTER_RADIUS * 0.64, OUTER_RADIUS * 0.76, "arc 2.2", colour=SECOND)
     return axes
 
 
@@ -89,7 +91,7 @@ def before_and_after() -> tuple[Belief, Belief]:
 
 def kinetics() -> Axes:
     """Contrast against time as believed, and as three step strips sharpen it."""
-    axes = field(across="min at 20 C", up="contrast index", across_range=(0, 20), up_range=(0, 1))
+    axes = field(across="min at 20 °C", up="contrast index", across_range=(0, 20), up_range=(0, 1))
     time_s = np.linspace(0, 1200, 61)
     before, after = before_and_after()
     outer, inner = (np.array([_band(one, float(t)) for t in time_s]) for one in (before, after))
@@ -99,6 +101,7 @@ def kinetics() -> Axes:
         time_s / 60, inner[:, 0], inner[:, 2], facecolor="none", edgecolor=SECOND, hatch="////", linewidth=0
     )
     axes.plot(time_s / 60, inner[:, 1], color=DEVELOPER, linewidth=3.4)
+    axes.set_xticks([0, 5, 10, 15, 20])
     axes.plot([t / 60 for t, _ in STRIPS], [c for _, c in STRIPS], "s", color=INK, markersize=5)
     name_end(axes, 20, float(outer[-1, 2]), "leaflet alone")
     name_end(axes, 20, float(inner[-1, 1]), "three strips", colour=DEVELOPER)
@@ -108,15 +111,17 @@ def kinetics() -> Axes:
 def control() -> Axes:
     """Sixteen control strips and the limits that their neighbours tell."""
     found = individuals(np.array(CONTROL[:-2]))
-    axes = field(across="control strip", up="density difference", across_range=(0, 16), up_range=(0.75, 0.95))
+    axes = field(across="control strip", up="density difference", across_range=(0, 17), up_range=(0.75, 0.95))
     for level, name in ((found.lower, "limit"), (found.mean, "mean"), (found.upper, "limit")):
-        axes.plot([0, 16], [level, level], color=SECOND, linewidth=0.9)
-        name_end(axes, 16, level, name, colour=SECOND)
+        axes.plot([0, 17], [level, level], color=SECOND, linewidth=0.9)
+        name_end(axes, 17, level, name, colour=SECOND)
+    axes.set_yticks([0.75, 0.80, 0.85, 0.90, 0.95])
+    axes.set_xticks([1, 5, 10, 15])
     numbers = np.arange(1, len(CONTROL) + 1)
     axes.plot(numbers, CONTROL, color=INK, linewidth=1.2, marker="s", markersize=4)
     axes.annotate(
         "developed too warm", (15, CONTROL[14]), xytext=(-8, 0), textcoords="offset points",
-        ha="right", va="center", fontsize=9, color=INK,
+        ha="right", va="center", fontsize=10, color=INK,
     )  # fmt: skip
     return axes
 

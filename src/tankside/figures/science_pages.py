@@ -19,25 +19,26 @@ from tankside.core.thermal.tank import met_c, plastic_worth_ml
 from tankside.figures import curve_pages
 from tankside.figures.agitation_page import agitation
 from tankside.figures.chemistry_pages import CHEMISTRY_PAGES
-from tankside.figures.plain import DEVELOPER, INK, SECOND, field, name_end, svg_of
+from tankside.figures.evening_pages import EVENING_PAGES
+from tankside.figures.plain import DEVELOPER, INK, SECOND, field, name_end, rows_alone, svg_of
 
 
 def mixing() -> Axes:
     """How much colder a mixture is than the rule of thumb says, for three hot taps and a cold one of 10 C."""
     axes = field(
-        across="wanted, C", up="colder than the rule says, K", across_range=(16, 26), up_range=(0, 0.3)
+        across="wanted, °C", up="colder than the rule says, K", across_range=(16, 26), up_range=(0, 0.3)
     )
     targets = np.linspace(16, 26, 41)
     for hot_c in (40.0, 50.0, 60.0):
         short = [_rule_short_by(float(target), hot_c) for target in targets]
         axes.plot(targets, short, color=INK, linewidth=1.8)
-        name_end(axes, 26, short[-1], f"hot tap {hot_c:.0f} C")
+        name_end(axes, 26, short[-1], f"hot tap {hot_c:.0f} °C")
     return axes
 
 
 def tank_and_liquid() -> Axes:
     """Where 20 C developer ends when it meets its tank."""
-    axes = field(across="tank before, C", up="both together, C", across_range=(12, 30), up_range=(18, 22.5))
+    axes = field(across="tank before, °C", up="both together, °C", across_range=(12, 30), up_range=(18, 22.5))
     tank_c = np.linspace(12, 30, 37)
     tanks = (
         ("plastic 500 mL", 500.0, plastic_worth_ml(500), DEVELOPER),
@@ -53,7 +54,7 @@ def tank_and_liquid() -> Axes:
 
 def drift() -> Axes:
     """A plastic tank of 20 C in a cold and a warm room, with the band of its time constant."""
-    axes = field(across="min after the pour", up="C", across_range=(0, 30), up_range=(17.5, 24))
+    axes = field(across="min after the pour", up="°C", across_range=(0, 30), up_range=(17.5, 24))
     time_s = np.linspace(0, 1800, 61)
     for room_c in (15.0, 28.0):
         slow, told, fast = (
@@ -63,14 +64,14 @@ def drift() -> Axes:
             time_s / 60, slow, fast, facecolor="none", edgecolor=SECOND, hatch="////", linewidth=0
         )
         axes.plot(time_s / 60, told, color=INK, linewidth=1.8)
-        name_end(axes, 30, float(told[-1]), f"room {room_c:.0f} C")
+        name_end(axes, 30, float(told[-1]), f"room {room_c:.0f} °C")
     return axes
 
 
 def rate() -> Axes:
     """Time that makes the contrast of 9:30 at 20 C, for the believed factor and its band."""
     known = rate_of([Row(20.0, 570.0)])
-    axes = field(across="C, steady", up="min", across_range=(18, 24), up_range=(5.5, 12))
+    axes = field(across="steady, °C", up="min to develop", across_range=(18, 24), up_range=(5.5, 12))
     temps = np.linspace(known.least_c, known.most_c, 49)
     for factor in (known.q10.low, known.q10.value, known.q10.high):
         minutes = 9.5 / Q10(factor).factor(temps)
@@ -82,7 +83,7 @@ def rate() -> Axes:
 
 def contrast() -> Axes:
     """Contrast against time through 0.56 at 9:30, for three contrasts that the film could reach."""
-    axes = field(across="min at 20 C", up="contrast index", across_range=(0, 20), up_range=(0, 1))
+    axes = field(across="min at 20 °C", up="contrast index", across_range=(0, 20), up_range=(0, 1))
     time_s = np.linspace(0, 1200, 121)
     for c_inf in (0.75, 0.95, 1.30):
         k = rate_constant(0.56, time_s=570, c_inf=c_inf)
@@ -98,12 +99,18 @@ def contrast() -> Axes:
 def doubt() -> Axes:
     """The parts of the doubt of an end of development after one reading, largest first."""
     parts = parts_of_an_end().parts
-    axes = field(across="s, standard deviation of the end", up="", across_range=(0, 14), up_range=(-0.6, 2.6))
+    axes = field(
+        across="s, standard deviation of the end",
+        up="",
+        across_range=(0, 14),
+        up_range=(-0.6, 2.6),
+        high_in=2.4,
+    )
     for row, part in enumerate(reversed(parts)):
         axes.plot([0, part.sd], [row, row], color=INK, linewidth=8, solid_capstyle="butt")
         name_end(axes, part.sd, row, part.group)
-    axes.set_yticks([])
-    axes.spines["left"].set_visible(False)
+    axes.set_xticks([0, 5, 10])
+    rows_alone(axes)
     return axes
 
 
@@ -141,6 +148,7 @@ PAGES: dict[str, tuple[str, Callable[[], Axes]]] = {
     "kinetics": ("Contrast against time before and after three strips", curve_pages.kinetics),
     "process-control": ("Sixteen control strips", curve_pages.control),
     **CHEMISTRY_PAGES,
+    **EVENING_PAGES,
 }
 
 
