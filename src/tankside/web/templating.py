@@ -41,6 +41,7 @@ SHEETS = (
     "ready",
     "journal",
     "beside",
+    "plot",
     "why",
     "change",
     "leaflets",

@@ -1,61 +1,31 @@
-"""Why a number is what it is, in words."""
+"""Why a number is what it is, in words; what differs from family to family stands in `whys/`."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from math import ceil, floor
-from typing import assert_never
 
-from tankside.core.doubt.estimate import Estimate
-from tankside.core.planning.why import Figure, Length, LengthCode, PartOfDoubt, Why
-from tankside.core.quantities.display import (
-    plain_number,
-    planned_time,
-    shown,
-    temperature_text,
-    time_step_s,
-    time_text,
-    to_step,
-    volume_text,
-)
+from tankside.core.planning.why import Figure, Length, Narrowing, PartOfDoubt, Why
+from tankside.core.quantities.display import shown, time_step_s, to_step
 from tankside.core.quantities.preferences import Preferences
-from tankside.wording.plan_changes import BATHS
+from tankside.wording.whys import contrast, fixing, order, stock, timing, washing, waters
+from tankside.wording.whys.amounts import STEPS, difference_text, value_text
+from tankside.wording.whys.words import PlotWords, WhyWords
 
-PARTS = {
-    "factor": "rate with temperature",
-    "thermometer": "thermometer",
-    "rows": "spread of the leaflet's rows",
-    "worth": "what the tank takes",
-    "drift": "how fast it drifts",
-    "hot-reading": "reading of the hot water",
-    "cold-reading": "reading of the cold water",
-    "stock-reading": "warmth of the stock",
-    "jug": "what the jug takes",
-    "development": "end of development",
-}
-NARROWS = {
-    "read-tank": "Read the tank at one minute.",
-    "leaflet-rows": "Add the leaflet's other temperatures.",
-    "step-strip": "Develop a step strip with a roll: it says whether this time suits you.",
-    "tank-test": "Test the tank with warm water, two minutes.",
-    "read-room": "Read the room.",
-    "read-taps": "Read both taps again just before mixing.",
-    "weigh-jug": "Say what the jug weighs.",
-    "hold-back": "Hold back the last 50 mL and read.",
-    "second-tank": "A second tank lets it begin sooner.",
-}
-NAMES = {
-    "printed_s": "time as printed", "printed_c": "temperature as printed", "jug_c": "developer in the jug",
-    "volume_ml": "developer", "worth_ml": "tank, as water", "tank_c": "empty tank", "room_c": "room",
-    "tau_min": "time constant of the tank", "q10": "factor of the rate", "hot_c": "hot water",
-    "cold_c": "cold water", "stock_c": "stock", "stock_ml": "stock", "jug_ml": "jug, as water",
-    "pour_s": "pouring", "drain_s": "draining", "starts_s": "start after the first pour",
-    "soft_s": "an inversion may slip by", "between_s": "between two tankfuls", "step_s": "step of the start",
-}  # fmt: skip
+FAMILIES: tuple[WhyWords, ...] = (
+    timing.WORDS, contrast.WORDS, waters.WORDS, order.WORDS, washing.WORDS, fixing.WORDS, stock.WORDS,
+)  # fmt: skip
+MEANS = {about: words for one in FAMILIES for about, words in one.means.items()}
+HEADLINES = {about: say for one in FAMILIES for about, say in one.headlines.items()}
+SENTENCES = {about: say for one in FAMILIES for about, say in one.sentences.items()}
+LENGTHS = {code: say for one in FAMILIES for code, say in one.lengths.items()}
+PARTS = {code: words for one in FAMILIES for code, words in one.parts.items()}
+NARROWS = {code: words for one in FAMILIES for code, words in one.narrows.items()}
+NAMES = {code: words for one in FAMILIES for code, words in one.names.items()}
+LEAVES_OUT = {code: words for one in FAMILIES for code, words in one.leaves_out.items()}
+PLOTS = {code: words for one in FAMILIES for code, words in one.plots.items()}
 
-
-STEPS = {"C": 0.1, "mL": 1.0}
-"""To what an answer is shown that is no time."""
+A_RULE = "It is a rule, not an estimate."
 
 Say = Callable[[float], str]
 """How a value is said where its unit alone does not tell: an end by the clock."""
@@ -63,33 +33,28 @@ Say = Callable[[float], str]
 
 def title(why: Why, preferences: Preferences, *, say: Say | None = None) -> str:
     """The heading of the page."""
-    said = say or _in_unit(why, preferences)
-    return f"Why {said(shown_answer(why)[0])}?"
+    return f"Why {headline(why, preferences, say=say)}?"
+
+
+def headline(why: Why, preferences: Preferences, *, say: Say | None = None) -> str:
+    """The answer as it is shown large, without its doubt."""
+    if why.about in HEADLINES:
+        return HEADLINES[why.about](why, preferences)
+    return (say or _in_unit(why, preferences))(shown_answer(why)[0])
 
 
 def answer_sentence(why: Why, preferences: Preferences, *, say: Say | None = None) -> str:
     """The answer in frequencies, with what it holds for."""
-    answer = why.answer
-    if answer.low == answer.high:
-        return "It is a rule, not an estimate."
+    said_apart = SENTENCES.get(why.about)
+    if said_apart is not None:
+        return said_apart if isinstance(said_apart, str) else said_apart(why, preferences)
+    if why.answer.low == why.answer.high:
+        return A_RULE
     said = say or _in_unit(why, preferences)
     low, high = (said(one) for one in shown_answer(why)[1:])
     if low == high:
         return "Its doubt is smaller than the finest mark one could read."
-    match why.about:
-        case "time":
-            about = "the time that does what the printed time does at its own temperature"
-        case "mix-to":
-            about = "the temperature that makes the printed time right"
-        case "hot" | "cold":
-            about = "the right amount"
-        case "end":
-            about = "the end"
-        case "second-start":
-            about = "the start"
-        case _:
-            assert_never(why.about)
-    return f"Nine times in ten {about} lies between {low} and {high}."
+    return f"Nine times in ten {MEANS[why.about]} lies between {low} and {high}."
 
 
 def shown_answer(why: Why) -> tuple[float, float, float]:
@@ -103,8 +68,7 @@ def shown_answer(why: Why) -> tuple[float, float, float]:
         return up[0], 60.0 * floor(answer.low / 60 + 1e-9), up[1]
     if answer.low == answer.high:
         return answer.value, answer.low, answer.high
-    step = _step(why)
-    told = shown(answer, step)
+    told = shown(answer, _step(why))
     return told.value if answer.unit != "s" else answer.value, told.low, told.high
 
 
@@ -118,7 +82,7 @@ def doubt_text(why: Why, preferences: Preferences) -> str:
     """The larger half of the interval: '0:15', '0.3 °C', of an end '1 min'; empty where there is none."""
     value, low, high = shown_answer(why)
     half = max(high - value, value - low)
-    if why.answer.low == why.answer.high:
+    if why.spread != "interval" or why.answer.low == why.answer.high:
         return ""
     if half <= 0:
         return f"less than {difference_text(STEPS.get(why.answer.unit, 1.0), why.answer.unit, preferences)}"
@@ -151,102 +115,22 @@ def figure_words(figure: Figure, preferences: Preferences) -> str:
     return f"{NAMES[figure.code]}: {value_text(figure.value, figure.unit, preferences)} ({figure.origin})"
 
 
-def narrows_sentences(why: Why) -> tuple[str, ...]:
+def narrowing_sentence(one: Narrowing, preferences: Preferences) -> str:
+    """One thing that would narrow the doubt."""
+    words = NARROWS[one.code]
+    return words if isinstance(words, str) else words(one, preferences)
+
+
+def narrows_sentences(why: Why, preferences: Preferences) -> tuple[str, ...]:
     """What would narrow the doubt."""
-    return tuple(NARROWS[one] for one in why.narrows)
+    return tuple(narrowing_sentence(one, preferences) for one in why.narrows)
 
 
-def value_text(value: float, unit: str, preferences: Preferences) -> str:
-    """A number with its unit as a person reads it.
-
-    >>> value_text(540.0, "s", Preferences()), value_text(20.84, "C", Preferences())
-    ('9:00', '20.8 °C')
-    """
-    match unit:
-        case "s":
-            return time_text(value)
-        case "C":
-            return temperature_text(value, preferences)
-        case "mL":
-            return volume_text(value, preferences)
-        case "min":
-            return f"{value:.0f} min"
-        case _:
-            return f"{plain_number(value, 0.1)} {unit}".strip()
+def leaves_out_sentences(why: Why) -> tuple[str, ...]:
+    """What the answer does not hold."""
+    return tuple(LEAVES_OUT[one] for one in why.leaves_out)
 
 
-def difference_text(value: float, unit: str, preferences: Preferences) -> str:
-    """A difference with its unit: a time as minutes and seconds, a temperature in the person's degrees."""
-    if unit == "C":
-        from_c = 1.8 if preferences.temperature == "F" else 1.0
-        told = value * from_c
-        return f"{plain_number(told, 0.1 if told >= 0.095 else 0.01)} °{preferences.temperature}"
-    return value_text(value, unit, preferences)
-
-
-def estimate_text(estimate: Estimate, preferences: Preferences) -> str:
-    """An estimate with its band."""
-    if estimate.unit == "s":
-        return planned_time(estimate)
-    ends = (estimate.value, estimate.low, estimate.high)
-    told, low, high = (value_text(one, estimate.unit, preferences) for one in ends)
-    return told if low == high else f"{told} ({low} to {high})"
-
-
-def _row(length: Length, preferences: Preferences) -> tuple[str, str]:
-    """A row that gives the time."""
-    heads = {"leaflet": "From the leaflet", "own": "Your own time", "accepted": "Your accepted time"}
-    rows = length.figure("rows")
-    more = f", one of {rows:g} rows" if rows > 1 else ""
-    warm = temperature_text(length.figure("temp_c"), preferences)
-    return heads[length.code], f"{time_text(length.figure('time_s'))} at {warm}{more}."
-
-
-def _temperature(length: Length, preferences: Preferences) -> tuple[str, str]:
-    """What the tank's temperature does to the time."""
-    extra_s = length.figure("extra_s")
-    start, mean = (temperature_text(length.figure(one), preferences) for one in ("start_c", "mean_c"))
-    if abs(extra_s) < 1:
-        return "The tank is right", f"{start} once filled, {mean} on average: nothing to add."
-    head, more = ("The tank is cooler", "+") if extra_s > 0 else ("The tank is warmer", "\N{MINUS SIGN}")
-    return head, f"{start} once filled, {mean} on average, so {more}{time_text(abs(extra_s))}."
-
-
-def _own_time(length: Length, _: Preferences) -> tuple[str, str]:
-    """A time that was set by hand."""
-    return "Your own time", f"{time_text(length.estimate.value)}, taken as it is."
-
-
-def _mix(length: Length, preferences: Preferences) -> tuple[str, str]:
-    """What the tank does to what is mixed."""
-    start, tank = (temperature_text(length.figure(one), preferences) for one in ("start_c", "tank_c"))
-    return "The tank takes heat", f"The empty tank is at {tank}; filled it comes to {start}, then drifts."
-
-
-def _taps(length: Length, preferences: Preferences) -> tuple[str, str]:
-    """What the waters are for."""
-    target = temperature_text(length.figure("target_c"), preferences)
-    return "From the taps", f"What brings stock and jug to {target}."
-
-
-def _bath(length: Length, _: Preferences) -> tuple[str, str]:
-    """One bath of the last tankful."""
-    return BATHS[length.figures[0].code], f"{time_text(length.figures[0].value)}."
-
-
-def _before(length: Length, _: Preferences) -> tuple[str, str]:
-    """The tankful that was there first."""
-    return "The tankful before", f"Hung {time_text(length.estimate.value)} after the first pour."
-
-
-def _order(length: Length, _: Preferences) -> tuple[str, str]:
-    """What decides the start."""
-    if length.figure("same_tank") > 0:
-        return "The same tank", "Hung, reels dried, loaded again."
-    return "One pair of hands", "From here on no two acts want the hands at once."
-
-
-LENGTHS: dict[LengthCode, Callable[[Length, Preferences], tuple[str, str]]] = {
-    "leaflet": _row, "own": _row, "accepted": _row, "temperature": _temperature, "own-time": _own_time,
-    "mix": _mix, "taps": _taps, "baths": _bath, "before": _before, "order": _order,
-}  # fmt: skip
+def plot_words(why: Why) -> PlotWords | None:
+    """The words of its plot, if it has one."""
+    return None if why.plot is None else PLOTS[why.plot.code]

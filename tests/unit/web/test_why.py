@@ -79,3 +79,46 @@ def test_a_time_that_can_be_read_two_ways_is_asked_back(client: TestClient) -> N
     answer = begun(client).post("/plan/why/time", data={"own": "9.30", "then": "own", "tankful": "A"})
 
     assert (422, True) == (answer.status_code, 'id="own-refused"' in answer.text)
+
+
+@pytest.mark.parametrize(
+    ("about", "words"),
+    [
+        (
+            "wash",
+            ("4 fills of 5:00", "Enough if half", "The slower source, planned on", "too good", "well below"),
+        ),
+        ("fix", ("8:00", "Tabular or unknown grain", "At least, at most")),
+        ("least-stock", ("250 mL", "The tank holds", "Note the leaflet")),
+        ("contrast", ("0.56", "Tonight", "from roll to roll", "would narrow that to")),
+        ("time", ("The tank over its bath", "a step strip developed for")),
+    ],
+)
+def test_the_working_of_each_number(client: TestClient, about: str, words: tuple[str, ...]) -> None:
+    """Answer, sources, doubt or its absence, what would narrow it; nothing of a residual under the floor."""
+    page = begun(client).get(f"/plan/why/{about}").text
+
+    for one in words:
+        assert one in page
+    assert "0.001 g/m" not in page
+
+
+@pytest.mark.parametrize("about", ["wash", "time", "contrast"])
+def test_a_plot_stands_beside_its_table(client: TestClient, about: str) -> None:
+    """The same figures drawn and written."""
+    page = begun(client).get(f"/plan/why/{about}").text
+
+    assert '<svg class="plot"' in page
+    assert page.index('<svg class="plot"') < page.index("<table>")
+
+
+def test_why_a_fixer_has_rolls_left(client: TestClient) -> None:
+    """From the bottle's page to two counts; another number of it is refused, another bottle not found."""
+    told = {"kind": "fixer", "name": "Fixer", "parts": "1+4", "volume": "1000", "used": "15"}
+    where = client.post("/shelf/mix", data=told, follow_redirects=False).headers["location"].split("?")[0]
+
+    assert f"{where}/why/fixer-left" in client.get(where).text
+    assert "5 to 10 rolls" in client.get(f"{where}/why/fixer-left").text
+    assert 422 == client.get(f"{where}/why/stop-left").status_code
+    assert 404 == client.get(f"{where}/why/luck").status_code
+    assert 404 == client.get("/shelf/AAAA-A/why/fixer-left").status_code

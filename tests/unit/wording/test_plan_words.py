@@ -13,7 +13,7 @@ from tankside.core.doubt.estimate import Estimate
 from tankside.core.planning.explain import explain
 from tankside.core.planning.get_ready import to_make
 from tankside.core.planning.timetable import timetable
-from tankside.core.planning.why import About, PartOfDoubt, Why
+from tankside.core.planning.why import AboutPlan, PartOfDoubt, Why
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.safety import MIXING, CautionCode, cautions
 from tankside.wording import assumed, liquids, why
@@ -90,8 +90,8 @@ def test_every_caution_has_its_sentence_and_its_origin() -> None:
         assert all(("from memory" in caution_origin(one)) == (one.how == "from memory") for one in said)
 
 
-@pytest.mark.parametrize("about", get_args(About))
-def test_every_why_can_be_said(about: About) -> None:
+@pytest.mark.parametrize("about", get_args(AboutPlan))
+def test_every_why_can_be_said(about: AboutPlan) -> None:
     """Answer, lengths, parts, inputs and what would narrow it have words, whichever number is asked."""
     for plan in (PLAN, MIXED):
         if plan is PLAN and about in ("mix-to", "hot", "cold", "second-start"):
@@ -105,7 +105,7 @@ def test_every_why_can_be_said(about: About) -> None:
             (p.half_width for p in found.parts), reverse=True
         )
         assert all(why.figure_words(one, METRIC) for one in found.inputs)
-        assert len(found.narrows) == len(why.narrows_sentences(found))
+        assert len(found.narrows) == len(why.narrows_sentences(found, METRIC))
 
 
 def test_a_part_is_told_to_the_step_of_the_whole() -> None:

@@ -1,4 +1,7 @@
-"""Why a number is what it is: one frozen value for each computed number, for the page that shows it."""
+"""Why a number is what it is: one frozen value for each computed number, for the page that shows it.
+
+A family of numbers has one builder (`explain_washing`) and one file of words (`wording/whys/washing`).
+"""
 
 from __future__ import annotations
 
@@ -7,10 +10,27 @@ from typing import Literal
 
 from tankside.core.doubt.estimate import Estimate
 
-About = Literal["time", "mix-to", "hot", "cold", "end", "second-start"]
-LengthCode = Literal[
-    "leaflet", "own", "accepted", "temperature", "own-time", "mix", "taps", "baths", "before", "order"
+AboutPlan = Literal[
+    "time", "mix-to", "hot", "cold", "end", "second-start", "fix", "wash", "least-stock", "contrast"
 ]
+"""Numbers of a plan, or of one of its tankfuls."""
+
+AboutBottle = Literal["fixer-left", "stop-left", "developer-left", "good-until"]
+"""Numbers of a bottle on the shelf."""
+
+AboutStrip = Literal["curve", "speed"]
+"""Numbers read off a step strip."""
+
+About = Literal[AboutPlan, AboutBottle, AboutStrip]
+
+Spread = Literal["interval", "sources", "rule"]
+"""What low and high of the answer are: a 5-95 % interval, two sources, or one value that is a rule."""
+
+LengthCode = Literal[
+    "leaflet", "own", "accepted", "temperature", "own-time", "mix", "taps", "baths", "before", "order",
+    "half-life-named", "half-life-planned", "these-fills", "fix-rule", "fix-own", "fix-allowed", "clearing",
+    "stock-held", "stock-needed", "believed", "aimed", "planned-count", "named-count",
+]  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,11 +65,54 @@ class PartOfDoubt:
 
 
 @dataclass(frozen=True, slots=True)
+class Narrowing:
+    """Something that would narrow the doubt; `figures` are the numbers of its sentence."""
+
+    code: str
+    figures: tuple[Figure, ...] = ()
+
+    def figure(self, code: str) -> float:
+        """The number called `code` in its sentence."""
+        return next(one.value for one in self.figures if one.code == code)
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """One place in a plot with what it stands for: where tonight lies."""
+
+    code: str
+    across: float
+    up: float
+
+
+@dataclass(frozen=True, slots=True)
+class Plot:
+    """Values `up` against values `across`; `low` and `high` are the band, or two sources without a middle.
+
+    A value of None is one that is told no further ('well below'). `level` is a limit or an aim;
+    `by_tens` draws `up` on a logarithmic scale. The table beside it has a row for each value across that
+    stands in `rows`.
+    """
+
+    code: str
+    across_unit: str
+    up_unit: str
+    across: tuple[float, ...]
+    low: tuple[float | None, ...]
+    high: tuple[float | None, ...]
+    middle: tuple[float | None, ...] = ()
+    level: float | None = None
+    marks: tuple[Mark, ...] = ()
+    by_tens: bool = False
+    rows: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Why:
     """The answer with its doubt, sources as lengths, parts of the doubt (largest first), and the rest.
 
-    `narrows` are codes of what would narrow it; `references` are keys into the bibliography, or our own
-    pages under docs/.
+    `narrows` is what would narrow it; `references` are keys into the bibliography, or our own pages under
+    docs/; `leaves_out` are codes of what the answer does not hold.
     """
 
     about: About
@@ -57,7 +120,24 @@ class Why:
     answer: Estimate
     lengths: tuple[Length, ...]
     parts: tuple[PartOfDoubt, ...]
-    narrows: tuple[str, ...]
+    narrows: tuple[Narrowing, ...]
     inputs: tuple[Figure, ...]
     formula: str
     references: tuple[str, ...] = ()
+    spread: Spread = "interval"
+    leaves_out: tuple[str, ...] = ()
+    plot: Plot | None = None
+
+    def input(self, code: str) -> Figure:
+        """The input called `code`."""
+        return next(one for one in self.inputs if one.code == code)
+
+
+def narrowings(*codes: str) -> tuple[Narrowing, ...]:
+    """Things that would narrow a doubt, said without numbers."""
+    return tuple(Narrowing(code) for code in codes)
+
+
+def rule(value: float, unit: str, source: str) -> Estimate:
+    """A value that is a rule, or known without a doubt worth telling."""
+    return Estimate(value, value, value, unit, source)

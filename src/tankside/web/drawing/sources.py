@@ -6,7 +6,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from tankside.web.drawing.doubt import DoubtLength, doubt_length
-from tankside.web.drawing.graduation import Graduation, graduation
+from tankside.web.drawing.fitting import fitting_scale
+from tankside.web.drawing.graduation import Graduation
 from tankside.web.drawing.leaders import elbow
 
 LINE_PX, GAP_PX, TOP_PX, FOOT_PX, LEAST_PX = 24, 20, 34.0, 12.0, 300.0
@@ -15,15 +16,6 @@ WORDS_X = 136.0
 WIDTH_PX = 11.0
 ROW_WORDS_PX = 13.0
 APART_PX = 8.0
-CLEAR = 0.12
-"""Share of the whole that stays free above the first length and below the last."""
-
-STEPS = {
-    "s": ((10.0, 3, 6), (60.0, 5, 10), (300.0, 2, 6)),
-    "C": ((0.1, 5, 10), (0.5, 2, 10), (5.0, 2, 4)),
-    "mL": ((1.0, 5, 10), (5.0, 2, 10), (20.0, 5, 10), (100.0, 5, 10)),
-}
-MOST_UNITS = 60
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +51,13 @@ def sources(wishes: Sequence[SourceWish], *, unit: str, words: Callable[[float],
     """Lengths on one scale in `unit`, joined to rows that stand in the order of `wishes`."""
     rows = [one.lines * LINE_PX + GAP_PX for one in wishes]
     height = max(float(sum(rows)), LEAST_PX)
-    scale = _scale(wishes, unit, height - TOP_PX - FOOT_PX, words)
+    scale = fitting_scale(
+        min(one.low for one in wishes),
+        max(one.high for one in wishes),
+        unit=unit,
+        length_px=height - TOP_PX - FOOT_PX,
+        words=words,
+    )
     columns = _columns(wishes, scale)
     tops = [sum(rows[:number]) for number in range(len(rows))]
     return Sources(
@@ -72,39 +70,6 @@ def sources(wishes: Sequence[SourceWish], *, unit: str, words: Callable[[float],
             for one, column, top in zip(wishes, columns, tops, strict=True)
         ),
     )
-
-
-def _scale(
-    wishes: Sequence[SourceWish], unit: str, length_px: float, words: Callable[[float], str]
-) -> Graduation:
-    """The finest scale that holds every length with some room, from mark to mark."""
-    low, high = min(one.low for one in wishes), max(one.high for one in wishes)
-    choices = STEPS.get(unit, STEPS["mL"])
-    spans = [_span(low, high, step * middle) for step, middle, _ in choices]
-    fits = (number for number, one in enumerate(choices) if _width(spans[number]) <= MOST_UNITS * one[0])
-    chosen = next(fits, len(choices) - 1)
-    step, middle, long = choices[chosen]
-    first, last = spans[chosen]
-    return graduation(
-        low=max(first, 0.0) if low >= 0 else first,
-        high=last, unit=step, length_px=length_px, middle=middle, long=long, words=words,
-    )  # fmt: skip
-
-
-def _span(low: float, high: float, whole: float) -> tuple[float, float]:
-    """From mark to mark, with some room on both sides."""
-    room = max((high - low) * CLEAR, whole)
-    return _down(low - room, whole), -_down(-high - room, whole)
-
-
-def _width(span: tuple[float, float]) -> float:
-    """How much a span spans."""
-    return span[1] - span[0]
-
-
-def _down(value: float, step: float) -> float:
-    """The multiple of `step` at or below `value`."""
-    return float(step * (value // step))
 
 
 def _columns(wishes: Sequence[SourceWish], scale: Graduation) -> list[int]:

@@ -12,21 +12,22 @@ from starlette.responses import Response
 
 from tankside.core.planning.explain import explain
 from tankside.core.planning.plan import Plan
-from tankside.core.planning.why import About
+from tankside.core.planning.why import AboutPlan
 from tankside.core.quantities.entry import read_time
 from tankside.core.quantities.preferences import preferences_from
 from tankside.core.refusals import Refused
 from tankside.web.addresses import go_to
 from tankside.web.desk import InHouse
 from tankside.web.forms import Form, TypedForm, read_all
-from tankside.web.shown.why import shown_why
-from tankside.web.templating import page
+from tankside.web.shown.why import said_of_plan
+from tankside.web.why_screen import Back, why_screen
+from tankside.web.why_screen import OwnTime as OwnTimeForm
 from tankside.workflows.change_plan import OwnTime, change_plan
 from tankside.workflows.house import House
 
 router = APIRouter(prefix="/plan/why")
 
-ABOUT: dict[str, About] = {one: one for one in get_args(About)}
+ABOUT: dict[str, AboutPlan] = {one: one for one in get_args(AboutPlan)}
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,8 +39,12 @@ class Asked:
     plan: UUID | None = None
 
 
-BACK = {"ready": ("Back to Get ready", "/plan/ready"), "sink": ("Back to the sink", "/sink")}
-TO_THE_PLAN = ("Back to the plan", "/plan")
+BACK = {
+    "ready": Back("Back to Get ready", "/plan/ready"),
+    "sink": Back("Back to the sink", "/sink"),
+    "journal": Back("Back to the journal", "/journal"),
+}
+TO_THE_PLAN = Back("Back to the plan", "/plan")
 
 
 @router.get("/{about}")
@@ -89,17 +94,15 @@ def _screen(
     preferences = preferences_from(house.desk.preferences.all())
     if refused is not None:
         form = form.refused_by(refused, say=request.app.state.say, fields=("own",))
-    label, path = BACK.get(asked.back, TO_THE_PLAN)
-    return page(
+    return why_screen(
         request,
-        "why/show.html",
-        status=422 if refused else 200,
+        why,
+        preferences,
         here="Plan",
-        why=shown_why(why, found, preferences, known=request.app.state.bibliography),
-        form=form,
-        tankful=why.tankful or "",
-        may_set=about == "time",
-        is_set=found.wish is not None and found.wish.own_time_s is not None,
-        back_label=label,
-        back_path=path,
+        back=BACK.get(asked.back, TO_THE_PLAN),
+        say=said_of_plan(why, found),
+        own_time=OwnTimeForm(form, found.wish is not None and found.wish.own_time_s is not None)
+        if about == "time"
+        else None,
+        status=422 if refused else 200,
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from math import ceil
 
@@ -13,18 +13,21 @@ from tankside.core.quantities.preferences import Preferences
 from tankside.core.sources import Source
 from tankside.web.drawing.doubt import lengths
 from tankside.web.drawing.sources import Sources, SourceWish, sources
+from tankside.web.shown.why_plot import ShownPlot, shown_plot
 from tankside.wording.plan import clock_text
 from tankside.wording.why import (
+    Say,
     answer_sentence,
     doubt_text,
     figure_words,
+    headline,
+    leaves_out_sentences,
     length_words,
     narrows_sentences,
     part_words,
-    shown_answer,
     title,
-    value_text,
 )
+from tankside.wording.whys.amounts import UNIT_WORDS, value_text
 
 HEADING_LETTERS, SENTENCE_LETTERS = 16, 20
 """Letters to a line where the column of words is narrowest, on a phone 320 px wide."""
@@ -62,57 +65,63 @@ class ShownWhy:
     told: tuple[Told, ...]
     parts: tuple[Part, ...]
     combined: str
+    plot: ShownPlot | None
     narrows: tuple[str, ...]
+    leaves_out: tuple[str, ...]
     inputs: tuple[str, ...]
     formula: str
     references: tuple[str, ...]
 
 
-def shown_why(why: Why, plan: Plan, preferences: Preferences, *, known: Mapping[str, Source]) -> ShownWhy:
-    """A why as its page shows it; `known` is the bibliography."""
-    say = _said(why, plan, preferences)
+def shown_why(
+    why: Why, preferences: Preferences, *, known: Mapping[str, Source], say: Say | None = None
+) -> ShownWhy:
+    """A why as its page shows it; `known` is the bibliography, `say` how its values are said."""
+    said = say or (lambda value: value_text(value, why.answer.unit, preferences))
     ordered = sorted(why.lengths, key=lambda one: one.estimate.value)
     told = tuple(_told(one, preferences) for one in ordered)
     half = doubt_text(why, preferences)
     return ShownWhy(
         title(why, preferences, say=say),
-        say(shown_answer(why)[0]),
+        headline(why, preferences, say=say),
         _apart(half),
         answer_sentence(why, preferences, say=say),
         sources(
             [_wish(one, lines.lines) for one, lines in zip(ordered, told, strict=True)],
             unit=why.answer.unit,
-            words=lambda value: say(value).split()[0],
+            words=lambda value: said(value).split()[0],
         ),
-        _counts(why, say),
+        _counts(why, said),
         told,
         _parts(why, preferences),
-        half,
-        narrows_sentences(why),
+        half if len(why.parts) > 1 else "",
+        None if why.plot is None else shown_plot(why.plot, preferences),
+        narrows_sentences(why, preferences),
+        leaves_out_sentences(why),
         tuple(figure_words(one, preferences) for one in why.inputs),
         why.formula,
         tuple(str(known[one]) if one in known else one for one in why.references),
     )
 
 
-def _counts(why: Why, say: Callable[[float], str]) -> str:
+def said_of_plan(why: Why, plan: Plan) -> Say | None:
+    """How a value of a plan's why is said: the end of an evening by the clock, all else in its unit."""
+    if why.about != "end":
+        return None
+    table = timetable(plan)
+    return lambda value: clock_text(plan, table, value)
+
+
+def _counts(why: Why, say: Say) -> str:
     """What the scale counts, said once at its head."""
     if why.about == "end":
         return "clock"
-    return "minutes" if why.answer.unit == "s" else say(why.answer.value).split()[-1]
+    return UNIT_WORDS.get(why.answer.unit) or say(why.answer.value).split()[-1]
 
 
 def _apart(half: str) -> str:
     """The doubt as it stands after the answer."""
     return f"± {half}" if half and not half.startswith("less") else ""
-
-
-def _said(why: Why, plan: Plan, preferences: Preferences) -> Callable[[float], str]:
-    """How a value of the scale is said: the end of an evening by the clock, all else in its unit."""
-    if why.about == "end":
-        table = timetable(plan)
-        return lambda value: clock_text(plan, table, value)
-    return lambda value: value_text(value, why.answer.unit, preferences)
 
 
 def _told(length: Length, preferences: Preferences) -> Told:

@@ -32,7 +32,7 @@ SENTENCES = {
     "no-such-plan": "That plan is not kept here.",
     "no-such-tankful": "There is no tankful {letter} in it.",
     "no-time-at-index": "No time is known at index {index}; it is known at {known}.",
-    "no-why": "This plan holds no working for {about}.",
+    "no-why": "There is no working for {about} here.",
     "precious-roll-held": (
         "{roll_code} is precious and would be the first through a new {first_uses}, so it is held back."
     ),
