@@ -28,7 +28,7 @@ from tankside.core.planning.plan import PlannedTankful
 from tankside.core.planning.why import Figure, Length, Mark, Narrowing, PartOfDoubt, Plot, Why, rule
 from tankside.core.planning.wish import Wish
 from tankside.core.quantities.display import to_step
-from tankside.core.rates import Q10
+from tankside.core.rates import RateLaw
 from tankside.core.thermal.drift import READING_SD_K
 
 ASSUMED_AIM = 0.56
@@ -73,9 +73,11 @@ def why_contrast(
     known, aim = found.known, aim_of(found.known)
     belief = belief_of(known, evidence)
 
-    def counted_s(q10: float = known.rate.q10.value, by_k: float = 0.0) -> float:
+    believed_rate = known.rate.believed
+
+    def counted_s(law: RateLaw = believed_rate.law, by_k: float = 0.0) -> float:
         times, temps = found.setting.path(start_c + by_k, end_s)
-        return float(equivalent_time(times, temps, Q10(q10, known.rate.ref_c)))
+        return float(equivalent_time(times, temps, law))
 
     told_s = counted_s() if by_rate else end_s
     made = contrast_after(belief, told_s)
@@ -86,7 +88,7 @@ def why_contrast(
     if by_rate:
         by_k = Z95 * READING_SD_K
         moved = {
-            "factor": (counted_s(known.rate.q10.low), counted_s(known.rate.q10.high)),
+            "factor": tuple(counted_s(law) for law in believed_rate.ends),
             "thermometer": (counted_s(by_k=-by_k), counted_s(by_k=by_k)),
         }
         parts += [PartOfDoubt(code, _half(belief, *ends)) for code, ends in moved.items()]

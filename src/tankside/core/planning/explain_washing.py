@@ -27,7 +27,7 @@ def wash_of(tankful: PlannedTankful, wish: Wish) -> Why:
     both_sides = any(roll.both_sides for roll in tankful.rolls)
     washing = Washing(
         tankful.tank.volume_ml,
-        wash_c(wish.place, developer_c=tankful.development.ref_c),
+        wash_c(wish.place, developer_c=tankful.development.rate.ref_c),
         Held().for_units(tankful.area_units, both_sides=both_sides),
     )
     answer = judge_wash((bath.times.aim_s,) * bath.fills, washing)
