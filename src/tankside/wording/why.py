@@ -69,7 +69,7 @@ def shown_answer(why: Why) -> tuple[float, float, float]:
     if answer.low == answer.high:
         return answer.value, answer.low, answer.high
     told = shown(answer, _step(why))
-    return told.value if answer.unit != "s" else answer.value, told.low, told.high
+    return told.value, told.low, told.high
 
 
 def _step(why: Why) -> float:

@@ -200,3 +200,11 @@ def test_the_stream_tells_each_change_and_ends_when_the_house_closes(house: Hous
     heard = asyncio.run(asyncio.wait_for(watched(), 10))
     last = len(house.desk.run_log.after(RUN))
     assert [("1", 1), (str(last), last)] == heard
+
+
+def test_the_working_at_the_sink_is_that_of_its_own_plan(phone: TestClient) -> None:
+    """Each tankful names this run's plan in the door to its working, and the way back."""
+    notes(phone, sent(1, POUR))
+    first = phone.get(f"/sink/{RUN}/screen").json()["tankfuls"][0]
+
+    assert f"/plan/why/time?tankful=A&plan={PLAN.key}&back=sink" == first["working"] == first["why"]["page"]

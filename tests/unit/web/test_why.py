@@ -86,12 +86,19 @@ def test_a_time_that_can_be_read_two_ways_is_asked_back(client: TestClient) -> N
     [
         (
             "wash",
-            ("4 fills of 5:00", "Enough if half", "The slower source, planned on", "too good", "well below"),
+            (
+                "4 fills of 5:00",
+                "Enough if half",
+                "The slower source",
+                "Planned on: half leaves in 60 s",
+                "too good",
+                "well below",
+            ),
         ),
         ("fix", ("8:00", "Tabular or unknown grain", "At least, at most")),
         ("least-stock", ("250 mL", "The tank holds", "Note the leaflet")),
-        ("contrast", ("0.56", "Tonight", "from roll to roll", "would narrow that to")),
-        ("time", ("The tank over its bath", "a step strip developed for")),
+        ("contrast", ("0.56", "Tonight", "from roll to roll", "in place of ±")),
+        ("time", ("The tank over its bath", "A step strip developed for")),
     ],
 )
 def test_the_working_of_each_number(client: TestClient, about: str, words: tuple[str, ...]) -> None:
@@ -122,3 +129,19 @@ def test_why_a_fixer_has_rolls_left(client: TestClient) -> None:
     assert 422 == client.get(f"{where}/why/stop-left").status_code
     assert 404 == client.get(f"{where}/why/luck").status_code
     assert 404 == client.get("/shelf/AAAA-A/why/fixer-left").status_code
+
+
+@pytest.mark.parametrize("about", ["contrast", "least-stock", "fix", "wash"])
+def test_the_plan_has_a_door_to_each_working(client: TestClient, about: str) -> None:
+    """One line under the rest; it leads to a page."""
+    page = begun(client).get("/plan").text
+
+    assert f"/plan/why/{about}?tankful=A" in page
+
+
+def test_the_way_back_to_a_tankful_of_the_journal(client: TestClient) -> None:
+    """Who comes from the journal goes back to the same tankful of the same run."""
+    run = "00000000-0000-0000-0000-000000000007"
+    page = begun(client).get(f"/plan/why/wash?tankful=A&back=journal&run={run}").text
+
+    assert f'href="/journal/{run}/A">Back to tankful A</a>' in page

@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import hypot
 
-import numpy as np
-
 from tankside.core.development.belief import (
     INPUTS,
     ROLL_SHARE,
@@ -38,7 +36,7 @@ DRAWS = 4000
 STRIP_SHARES = (0.5, 0.7, 1.0, 1.4, 2.0)
 """Times of the next strip that are looked at, as multiples of the known one."""
 
-PLOT_SHARES = np.linspace(0.0, 2.0, 25)
+ROWS, BETWEEN_ROWS = 8, 3
 CONTRAST_PAGE, KINETICS_PAGE = "docs/science/contrast-and-time", "docs/science/kinetics"
 
 
@@ -130,7 +128,6 @@ def why_contrast(
         "contrast = c_inf (1 - exp(-k (t - t_i))), t counted at the printed temperature; "
         "k from the printed time, all three drawn and weighed by what was measured",
         (CONTRAST_PAGE, KINETICS_PAGE, "sheppard-mees-1907", "nietz-1922"),
-        leaves_out=("suits-your-hands",) if not evidence else (),
         plot=_contrast_plot(belief, known, Mark("tonight", told_s, answer.value), aim),
     )
 
@@ -176,7 +173,8 @@ def _half(belief: Belief, one_s: float, other_s: float) -> float:
 
 def _contrast_plot(belief: Belief, known: KnownTime, tonight: Mark, aim: float) -> Plot:
     """Contrast against time at the reference temperature, with its band, the aim and where tonight lies."""
-    times = [float(one) for one in PLOT_SHARES * known.rate.time_s.value]
+    step_s = max(30.0, to_step(known.rate.time_s.value / 4, 30.0))
+    times = [step_s / BETWEEN_ROWS * number for number in range(ROWS * BETWEEN_ROWS + 1)]
     made = [contrast_after(belief, time_s) for time_s in times]
     return Plot(
         "contrast",
@@ -188,5 +186,5 @@ def _contrast_plot(belief: Belief, known: KnownTime, tonight: Mark, aim: float) 
         tuple(one.value for one in made),
         level=aim,
         marks=(tonight,),
-        rows=tuple(range(0, len(times), 3)),
+        rows=tuple(range(0, len(times), BETWEEN_ROWS)),
     )

@@ -23,13 +23,14 @@ from tankside.core.planning.why import (
     rule,
 )
 from tankside.core.planning.wish import Wish
+from tankside.core.quantities.display import to_step
 from tankside.core.refusals import refuse
 from tankside.core.thermal.drift import READING_SD_K, mean_temp, temp_at
 
 RATE_PAGE = "docs/science/rate-and-equivalent-time"
 TEMPER_PAGE = "docs/science/tempering"
 RATE_LAW = "sheppard-mees-1907"
-DRIFT_POINTS = 25
+DRIFT_ROWS = 6
 
 
 def time_of(tankful: PlannedTankful, wish: Wish) -> Why:
@@ -126,7 +127,10 @@ def drift_plot(setting: Setting, *, jug_c: float, until_s: float) -> Plot:
 
     Each is moved to its 5 and 95 % points alone; what they do is combined as squares at every moment.
     """
-    times = np.linspace(0.0, until_s, DRIFT_POINTS)
+    step_s = max(30.0, to_step(until_s / DRIFT_ROWS, 30.0))
+    whole = np.arange(0.0, until_s - step_s / 2, step_s)
+    times = np.append(np.concatenate([whole, whole + step_s / 2]), until_s)
+    times = np.unique(times[times <= until_s])
 
     def path(*, jug: float = jug_c, worth: float = 1.0, tau_min: float = setting.tau_min) -> FloatArray:
         start_c = replace(setting, worth_ml=setting.worth_ml * worth).start_c(jug)
@@ -150,7 +154,7 @@ def drift_plot(setting: Setting, *, jug_c: float, until_s: float) -> Plot:
         _floats(told - down),
         _floats(told + up),
         _floats(told),
-        rows=tuple(range(0, DRIFT_POINTS, 4)),
+        rows=tuple(number for number, one in enumerate(times) if one in whole or one == until_s),
     )
 
 

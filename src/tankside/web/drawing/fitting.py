@@ -38,15 +38,16 @@ def fitting_scale(
     step, middle, long = choices[chosen]
     first, last = spans[chosen]
     return graduation(
-        low=max(first, 0.0) if low >= 0 else first,
-        high=last, unit=step, length_px=length_px, middle=middle, long=long, words=words, upward=upward,
+        low=first, high=last, unit=step, length_px=length_px,
+        middle=middle, long=long, words=words, upward=upward,
     )  # fmt: skip
 
 
 def _span(low: float, high: float, whole: float) -> tuple[float, float]:
-    """From mark to mark, with some room on both sides."""
+    """From mark to mark, with some room on both sides; nothing below nought where there is nothing."""
     room = max((high - low) * CLEAR, whole)
-    return _down(low - room, whole), -_down(-high - room, whole)
+    first = _down(low - room, whole)
+    return max(first, 0.0) if low >= 0 else first, -_down(-high - room, whole)
 
 
 def _width(span: tuple[float, float]) -> float:

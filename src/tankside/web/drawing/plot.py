@@ -3,29 +3,30 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tankside.core.planning.why import Plot
 from tankside.web.drawing.fitting import fitting_scale
 from tankside.web.drawing.graduation import Graduation, graduation, plain
 from tankside.web.drawing.tens import by_tens
 
-WIDTH_PX, HEIGHT_PX = 320.0, 286.0
+WIDTH_PX, HEIGHT_PX = 320.0, 304.0
 LEFT_PX, TOP_PX, FIELD_WIDTH_PX, FIELD_HEIGHT_PX = 62.0, 28.0, 176.0, 212.0
 NAME_GAP_PX, NAME_LINE_PX = 6.0, 16.0
-LEAST_BY_TENS, MARKS_ACROSS = 0.002, 9
+LEAST_BY_TENS, MARKS_ACROSS, SAME_COLUMN_PX = 0.002, 9, 88.0
 
 Say = Callable[[float], str]
 
 
 @dataclass(frozen=True, slots=True)
 class Name:
-    """What a line is, written at its end; `told` is the one that counts."""
+    """What a line is, written at its end, or `before` it; `told` is the one that counts."""
 
     x: float
     y: float
     words: str
     told: bool = False
+    before: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,11 +74,12 @@ def drawn_plot(plot: Plot, names: Names, *, say_up: Say, say_across: Say) -> Dra
     low, high, middle = (_points(plot, one, up, across) for one in (plot.low, plot.high, plot.middle))
     sources = not plot.middle
     points = tuple(Point(across.at(one.across), up.at(one.up)) for one in plot.marks)
-    written = [
-        *((high[-1], names.high, sources), (low[-1], names.low, False)),
-        *([(middle[-1], names.middle, True)] if middle else []),
-    ]
+    written = [_name(high, names.high, told=sources), _name(low, names.low, before=sources)]
+    if middle:
+        written.append(_name(middle, names.middle, told=True))
     level_px = None if plot.level is None else up.at(plot.level)
+    if level_px is not None:
+        written.append(Name(FIELD_WIDTH_PX + NAME_GAP_PX, level_px, names.level))
     return DrawnPlot(
         WIDTH_PX,
         HEIGHT_PX,
@@ -92,20 +94,24 @@ def drawn_plot(plot: Plot, names: Names, *, say_up: Say, say_across: Say) -> Dra
         _line(middle),
         level_px,
         points,
-        _apart(
-            [
-                *(
-                    Name(min(x, FIELD_WIDTH_PX) + NAME_GAP_PX, y, words, told)
-                    for (x, y), words, told in written
-                ),
-                *([] if level_px is None else [Name(FIELD_WIDTH_PX + NAME_GAP_PX, level_px, names.level)]),
-            ]
-        )
-        + tuple(
-            Name(one.x + NAME_GAP_PX + 2, one.y + NAME_LINE_PX, words, told=True)
-            for one, words in zip(points, names.marks, strict=True)
-        ),
+        (*_apart(written), *(_beside(at, words) for at, words in zip(points, names.marks, strict=True))),
     )
+
+
+def _name(
+    points: Sequence[tuple[float, float]], words: str, *, told: bool = False, before: bool = False
+) -> Name:
+    """A name where a line ends; above the foot where it runs out there, one of two sources before it."""
+    x, y = points[-1]
+    foot = y >= FIELD_HEIGHT_PX
+    before = before and foot
+    gap_px = -NAME_GAP_PX if before else NAME_GAP_PX
+    return Name(x + gap_px, y - NAME_LINE_PX / 2 if foot else y, words, told, before)
+
+
+def _beside(at: Point, words: str) -> Name:
+    """The name of what is marked, below it at the right."""
+    return Name(at.x + NAME_GAP_PX + 2, at.y + NAME_LINE_PX, words, told=True)
 
 
 def _up(plot: Plot, say: Say) -> Graduation:
@@ -165,7 +171,11 @@ def _apart(names: Sequence[Name]) -> tuple[Name, ...]:
     for one in sorted(names, key=lambda name: name.y):
         y = one.y
         for other in placed:
-            if abs(other.x - one.x) < FIELD_WIDTH_PX / 2 and y < other.y + NAME_LINE_PX:
+            if (
+                one.before == other.before
+                and abs(other.x - one.x) < SAME_COLUMN_PX
+                and y < other.y + NAME_LINE_PX
+            ):
                 y = other.y + NAME_LINE_PX
-        placed.append(Name(one.x, round(y, 1), one.words, one.told))
+        placed.append(replace(one, y=round(y, 1)))
     return tuple(placed)

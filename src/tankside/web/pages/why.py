@@ -32,17 +32,23 @@ ABOUT: dict[str, AboutPlan] = {one: one for one in get_args(AboutPlan)}
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """Of which tankful and plan, and which page leads back; each may be left out."""
+    """Of which tankful and plan, and which page (of which run) leads back; each may be left out."""
 
     tankful: str = ""
     back: str = ""
     plan: UUID | None = None
+    run: UUID | None = None
+
+    def leads_back(self) -> Back:
+        """The page that one came from; the plan unless told."""
+        if self.back == "journal" and self.run is not None:
+            return Back(f"Back to tankful {self.tankful}", f"/journal/{self.run}/{self.tankful}")
+        return BACK.get(self.back, TO_THE_PLAN)
 
 
 BACK = {
     "ready": Back("Back to Get ready", "/plan/ready"),
     "sink": Back("Back to the sink", "/sink"),
-    "journal": Back("Back to the journal", "/journal"),
 }
 TO_THE_PLAN = Back("Back to the plan", "/plan")
 
@@ -99,7 +105,7 @@ def _screen(
         why,
         preferences,
         here="Plan",
-        back=BACK.get(asked.back, TO_THE_PLAN),
+        back=asked.leads_back(),
         say=said_of_plan(why, found),
         own_time=OwnTimeForm(form, found.wish is not None and found.wish.own_time_s is not None)
         if about == "time"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tankside.core.quantities.display import DIGITAL_MARK, to_step
 from tankside.core.quantities.preferences import Preferences
-from tankside.core.run.cue_script import cue_script, end_after_s
+from tankside.core.run.cue_script import cue_script
 from tankside.core.run.instants import Instant
 from tankside.core.run.sink_view import SinkView, TankfulView, sink_view
 from tankside.core.run.state import Run, RunState, TankfulState
@@ -15,11 +15,11 @@ from tankside.web.screen.doubted import doubted_s
 from tankside.web.screen.meanwhile import meanwhile
 from tankside.web.screen.notes import earlier_notes
 from tankside.web.screen.notices import endings, notices
-from tankside.web.screen.values import BenchBottle, Screen, TankfulFace, Why
+from tankside.web.screen.values import BenchBottle, Screen, TankfulFace
+from tankside.web.screen.why import why_here, working
 from tankside.wording.cues import BATHS
 from tankside.wording.refusals import PLAIN
 from tankside.wording.sink_phrases import PHRASES
-from tankside.wording.sink_why import why_heading, why_this_end
 
 NUMBERS = ("no", "one", "two", "three", "four", "five", "six")
 SOLUTIONS = {
@@ -99,24 +99,13 @@ def _tankful(
         next_words=BATHS[one.bath(view.next_bath).kind] if view.next_bath else "No bath is left.",
         ended=f"Tankful {one.letter} is done." if view.stage == "done" else "",
         doubted_s=doubted_s(run, one),
-        why=_why(state, one, preferences),
+        why=why_here(state, one, preferences),
+        working=working(state, one),
     )
 
 
 def _tenths(temp_c: float | None) -> float | None:
     return None if temp_c is None else to_step(temp_c, DIGITAL_MARK)
-
-
-def _why(state: RunState, one: TankfulState, preferences: Preferences) -> Why | None:
-    """The door to the working of the end, while the developer is in the tank."""
-    there = one.in_tank
-    if there is None or one.bath(there.bath).kind != "develop":
-        return None
-    return Why(
-        heading=why_heading(end_after_s(one, one.bath(there.bath))),
-        sentences=why_this_end(state, one, there.bath, preferences),
-        page=f"/plan/why/time?tankful={one.letter}&plan={state.plan.key}&back=sink",
-    )
 
 
 def _bench(state: RunState) -> tuple[BenchBottle, ...]:

@@ -154,7 +154,8 @@ class Why:
 class TankfulFace:
     """One tankful: its letter, tank and baths in order.
 
-    `doubted_s` is how much less may be left of its bath, if a doubted clock is wrong.
+    `doubted_s` is how much less may be left of its bath, if a doubted clock is wrong; `working` is where its
+    developing time is argued, in the plan of this run.
     Of the inversions `missed` are ids of those that were not done, `noted` of those noted as done.
     """
 
@@ -169,6 +170,7 @@ class TankfulFace:
     next_words: str = ""
     ended: str = ""
     why: Why | None = None
+    working: str = ""
     doubted_s: float = 0.0
 
 

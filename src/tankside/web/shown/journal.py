@@ -69,6 +69,7 @@ class ShownTankful:
     read: str
     wash: str
     why: tuple[tuple[str, str], ...]
+    doors: tuple[tuple[str, str], ...]
     differed: tuple[Differed, ...]
     laptop: Picture | None
     phone: Picture | None
@@ -105,6 +106,7 @@ def shown_tankful(read: ReadTankful, preferences: Preferences) -> ShownTankful:
         read=read_words(read.counted),
         wash=wash_verdict(read.wash) if read.wash else "",
         why=why_counted(read.counted, read.planned.development, preferences),
+        doors=_doors(read),
         differed=differed,
         laptop=pictures[0],
         phone=pictures[1],
@@ -115,6 +117,15 @@ def shown_tankful(read: ReadTankful, preferences: Preferences) -> ShownTankful:
         may_be_asked=read.may_be_asked,
         photographs=tuple(one.sha256 for one in read.photographs),
         signs=tuple(one for one in SIGNS if one in _signs(shown)) if shown else (),
+    )
+
+
+def _doors(read: ReadTankful) -> tuple[tuple[str, str], ...]:
+    """The doors to the working of what was planned: words and path."""
+    key, run, letter = read.run.state.plan.key, read.run.key, read.letter
+    return tuple(
+        (words, f"/plan/why/{words}?tankful={letter}&plan={key}&back=journal&run={run}")
+        for words in ("time", "contrast", "fix", "wash")
     )
 
 

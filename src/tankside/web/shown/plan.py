@@ -41,15 +41,20 @@ class TankfulRow:
     film: str
 
 
+DOORS = (("contrast", "contrast"), ("stock", "least-stock"), ("fix", "fix"), ("wash", "wash"))
+"""Numbers of a tankful that have a working of their own beside its time: the word and what it is about."""
+
+
 @dataclass(frozen=True, slots=True)
 class TimeTold:
-    """How long one tankful develops, and how warm: with the door to the working."""
+    """How long one tankful develops, and how warm: with the doors to the working of each of its numbers."""
 
     heading: str
     time: str
     more: str
     temperatures: str
     why: str
+    doors: tuple[tuple[str, str], ...]
     changed: tuple[str, ...] = ()
 
 
@@ -123,6 +128,7 @@ def _time(
         f"{more[:1].upper()}{more[1:]}",
         tank_sentence(tankful, preferences),
         f"/plan/why/time?tankful={tankful.letter}",
+        tuple((words, f"/plan/why/{about}?tankful={tankful.letter}") for words, about in DOORS),
         tuple(
             changed_words(one.because.proposal, preferences) for one in learnt if one.letter == tankful.letter
         ),

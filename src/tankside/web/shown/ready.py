@@ -195,12 +195,15 @@ def _top_up(item: ToMake, plan: Plan, preferences: Preferences, jug_c: float) ->
 def _doors(item: ToMake) -> tuple[tuple[str, str], ...]:
     """The doors to the working of each number: words and path."""
     letter = item.liquid.key.removeprefix("develop-")
+    if item.liquid.kind == "fixer":
+        return (("Why so long in it?", "/plan/why/fix?back=ready"),)
     if item.target_c is None:
         return ()
     target = ("Why this temperature?", f"/plan/why/mix-to?tankful={letter}&back=ready")
+    enough = ("Why is this enough for the film?", f"/plan/why/least-stock?tankful={letter}&back=ready")
     if item.tempered is None:
-        return (target,)
-    return (target, ("Why so much hot water?", f"/plan/why/hot?tankful={letter}&back=ready"))
+        return target, enough
+    return (target, enough, ("Why so much hot water?", f"/plan/why/hot?tankful={letter}&back=ready"))
 
 
 def _said(caution: Caution) -> Said:

@@ -7,10 +7,9 @@ from dataclasses import dataclass
 from tankside.core.planning.why import Plot
 from tankside.core.quantities.preferences import Preferences
 from tankside.web.drawing.plot import DrawnPlot, Names, drawn_plot
+from tankside.wording.permanence import WELL_BELOW
 from tankside.wording.why import PLOTS
 from tankside.wording.whys.amounts import UNIT_WORDS, value_text
-
-WELL_BELOW = "well below"
 
 
 @dataclass(frozen=True, slots=True)

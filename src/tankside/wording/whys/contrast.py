@@ -27,7 +27,7 @@ def _believed(length: Length, _: Preferences) -> tuple[str, str]:
 WORDS = WhyWords(
     means={"contrast": "the contrast of one roll"},
     lengths={"aimed": _aimed, "believed": _believed},
-    parts={"belief": "what this film and developer do", "roll-to-roll": "from roll to roll"},
+    parts={"belief": "this film and developer", "roll-to-roll": "from roll to roll"},
     names={
         "counted_s": "time counted at the printed temperature", "c_inf": "most contrast the film can reach",
         "induction_s": "before anything shows", "strips": "step strips and answers of yours",

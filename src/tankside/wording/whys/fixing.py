@@ -5,6 +5,7 @@ from __future__ import annotations
 from tankside.core.planning.why import Length, Why
 from tankside.core.quantities.display import temperature_text, time_text, to_step
 from tankside.core.quantities.preferences import Preferences
+from tankside.wording.chemistry import whole_rolls
 from tankside.wording.whys.words import WhyWords
 
 TWO_COUNTS = "Two sources differ, and are kept as a range; the plan takes the lower."
@@ -49,7 +50,7 @@ def _clearing(length: Length, preferences: Preferences) -> tuple[str, str]:
 
 def _rolls_headline(why: Why, _: Preferences) -> str:
     """'5 to 10 rolls'."""
-    low, high = int(why.answer.low + 1e-9), int(why.answer.high + 1e-9)
+    low, high = whole_rolls(why.answer.low), whole_rolls(why.answer.high)
     return f"{low} rolls" if low == high else f"{low} to {high} rolls"
 
 
@@ -57,7 +58,7 @@ def _count(length: Length, _: Preferences) -> tuple[str, str]:
     """One source's count."""
     per_l, used = length.figure("per_l"), length.figure("used")
     head = "The lower count, planned on" if length.code == "planned-count" else "The higher count"
-    return head, f"{per_l:g} rolls a litre, less {used:g} used: {int(length.estimate.value + 1e-9)}."
+    return head, f"{per_l:g} rolls a litre, less {used:g} used: {whole_rolls(length.estimate.value)}."
 
 
 WORDS = WhyWords(

@@ -43,8 +43,8 @@ def _next_strip(told: Narrowing, _: Preferences) -> str:
     now, left = (time_text(to_step(told.figure(one), 5.0)) for one in ("now_s", "left_s"))
     at = time_text(told.figure("strip_s"))
     return (
-        f"Whether this time suits your film, tank and hands is known to ±{now}; "
-        f"a step strip developed for {at} would narrow that to ±{left}."
+        f"A step strip developed for {at} tells more of whether the printed time suits you: "
+        f"±{left} in place of ±{now}."
     )
 
 
@@ -80,7 +80,7 @@ WORDS = WhyWords(
     },
     leaves_out={
         "suits-your-hands": "Whether the printed time suits your own film, tank and hands is not in this "
-        "doubt: it is known to a tenth, and only step strips tell more.",
+        "doubt; step strips tell that.",
     },
     plots={
         "drift": PlotWords(

@@ -51,8 +51,8 @@ def _planned(length: Length, preferences: Preferences) -> tuple[str, str]:
     """The slow source, which is planned on."""
     warm = temperature_text(length.figure("temp_c"), preferences)
     return (
-        "The slower source, planned on",
-        f"Half leaves in {length.estimate.value:.0f} s at {warm}. {_leaves(length)}",
+        "The slower source",
+        f"Planned on: half leaves in {length.estimate.value:.0f} s at {warm}. {_leaves(length)}",
     )
 
 
@@ -79,7 +79,7 @@ WORDS = WhyWords(
     },
     plots={
         "wash": PlotWords(
-            "Fixer left in the film", "after fill", "left", "half in 15 s", "planned on", level="limit 0.014"
+            "Fixer left in the film", "after fill", "left", "quicker", "slower", level="limit 0.014"
         ),
     },
 )  # fmt: skip

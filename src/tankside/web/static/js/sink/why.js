@@ -1,4 +1,4 @@
-// Why the developer ends when it does: offered on the surface and under More, said in a sheet.
+// Why the bath in the tank is as long as it is: offered on the surface and under More, said in a sheet.
 import { to } from "../address.js";
 import { say } from "./words.js";
 
@@ -9,6 +9,7 @@ export function offerWhy({ tankful, shape }) {
     say(get(id), tankful.why?.heading ?? "");
     get(id).hidden = !tankful.why || (id === "why" && shape !== "vessel");
   }
+  get("more-working").href = to(tankful.working);
 }
 
 export function fillWhy({ page }) {
