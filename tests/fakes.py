@@ -12,6 +12,7 @@ from evening_clock import CountingDice, SetClock
 from memory import InMemory, Memory
 
 from tankside.core.methods.combinations import Combination
+from tankside.core.methods.step_strips import StepStrip, Tablet
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.plan import Plan
 from tankside.core.rolls.roll import Film, Roll
@@ -31,7 +32,7 @@ from tankside.workflows.records import (
     RunHeading,
 )
 
-Thing = TypeVar("Thing", bound=Tank | Thermometer | Place)
+Thing = TypeVar("Thing", bound=Tank | Thermometer | Place | Tablet)
 
 
 class MemoryFilms(InMemory):
@@ -297,6 +298,25 @@ class MemoryEvidence(InMemory):
         self._memory.evidence.setdefault(evidence.key, evidence)
 
 
+class MemoryStepStrips(InMemory):
+    """Step strips in memory."""
+
+    def all(self) -> tuple[StepStrip, ...]:
+        """In order."""
+        return tuple(sorted(self._memory.step_strips.values(), key=lambda one: one.noted))
+
+    def by_key(self, key: UUID) -> StepStrip | None:
+        """By key."""
+        return self._memory.step_strips.get(key)
+
+    def add(self, strip: StepStrip) -> None:
+        """Once, and one for each that it replaces."""
+        taken = {one.replaces for one in self._memory.step_strips.values()} - {None}
+        if strip.key in self._memory.step_strips or strip.replaces in taken:
+            raise Conflict(f"step strip {strip.key}")
+        self._memory.step_strips[strip.key] = strip
+
+
 class MemoryPhotographs(InMemory):
     """Photographs in memory."""
 
@@ -349,6 +369,8 @@ def memory_desk() -> Desk:
         places=MemoryThings(memory.places),
         proposals=MemoryProposals(memory),
         evidence=MemoryEvidence(memory),
+        tablets=MemoryThings(memory.tablets),
+        step_strips=MemoryStepStrips(memory),
         photographs=MemoryPhotographs(memory),
         preferences=MemoryPreferences(memory),
     )

@@ -10,6 +10,7 @@ from typing import Any
 from uuid import UUID
 
 from tankside.core.methods.combinations import Combination
+from tankside.core.methods.step_strips import StepStrip, Tablet
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.plan import Plan
 from tankside.core.rolls.roll import Film, Roll
@@ -38,6 +39,8 @@ class Memory:
     places: dict[UUID, Place] = field(default_factory=dict)
     proposals: dict[UUID, KeptProposal] = field(default_factory=dict)
     evidence: dict[UUID, KeptEvidence] = field(default_factory=dict)
+    tablets: dict[UUID, Tablet] = field(default_factory=dict)
+    step_strips: dict[UUID, StepStrip] = field(default_factory=dict)
     photographs: dict[tuple[str, str, UUID], Photograph] = field(default_factory=dict)
     pictures: dict[str, bytes] = field(default_factory=dict)
     preferences: dict[str, str] = field(default_factory=dict)

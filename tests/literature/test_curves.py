@@ -25,7 +25,7 @@ from tankside.core.sensitometry.contrast import (
     gradient_between,
     useful_range,
 )
-from tankside.core.sensitometry.curve import Measure, Strip, curve_of, measured
+from tankside.core.sensitometry.curve import Measure, Strip, curve_of, half_width, measured
 from tankside.core.sensitometry.inertia import hd_speed, straight_part
 from tankside.core.sensitometry.shape import Shape
 from tankside.core.sensitometry.speed import fractional_gradient_offset, rise_over_1_30, speed_point
@@ -127,6 +127,22 @@ def test_reading_errors_are_those_of_a_simulation(reading_sd: float) -> None:
         told = measured(curve, measure)
         sd = (told.high - told.low) / (2 * Z95)
         assert float(rows["fit"][column]) * 0.8 < sd < float(rows["interp"][column])
+
+
+@pytest.mark.checks(of=half_width)
+@pytest.mark.parametrize("which", sorted(NET))
+def test_the_band_along_a_curve_is_that_of_its_points(which: str) -> None:
+    """Each point by itself has the same interval (law of propagation), and the closed forms lie inside."""
+    read = np.array([round(float(row[f"D_{which}"]), 2) for row in STEPS])
+    curve = curve_of(Strip(LOG_H, read, base_fog=BASE[which], reading_sd=0.01))
+    half = half_width(curve)
+    for place in np.searchsorted(curve.shape.log_h, LOG_H[2::4]):
+        alone = measured(curve, lambda shape, at=place: float(shape.net[at]))
+        assert abs((alone.high - alone.low) / 2 - half[place]) < 1e-9
+    seen = curve.shape.log_h >= LOG_H[0]
+    away = np.abs(curve.shape.net - NET[which](curve.shape.log_h))[seen]
+
+    assert np.mean(away <= half[seen] + 0.005) > 0.9
 
 
 def test_a_base_that_nobody_read_is_asked_for() -> None:

@@ -1,6 +1,7 @@
 CREATE INDEX evidence_by_run ON evidence (run);
 CREATE INDEX ledger_by_bottle ON ledger (bottle);
 CREATE INDEX ledger_by_run ON ledger (run);
+CREATE INDEX step_strips_by_combination ON step_strips (combination);
 CREATE TABLE answers (
 	command TEXT NOT NULL,
 	run TEXT NOT NULL,
@@ -231,6 +232,30 @@ CREATE TABLE samples (
 	CONSTRAINT samples_key PRIMARY KEY (run, probe, wall_us)
 )
  STRICT;
+CREATE TABLE step_strips (
+	"key" TEXT NOT NULL,
+	combination TEXT NOT NULL,
+	run TEXT,
+	tankful TEXT,
+	noted INTEGER NOT NULL,
+	replaces TEXT,
+	body TEXT NOT NULL,
+	CONSTRAINT step_strips_key PRIMARY KEY ("key"),
+	CONSTRAINT step_strips_replaces_once UNIQUE (replaces),
+	CONSTRAINT step_strips_run_with_tankful CHECK ((run IS NULL) = (tankful IS NULL)),
+	CONSTRAINT step_strips_body_json CHECK (json_valid(body)),
+	CONSTRAINT step_strips_combination_known FOREIGN KEY(combination) REFERENCES combinations ("key"),
+	CONSTRAINT step_strips_replaces_known FOREIGN KEY(replaces) REFERENCES step_strips ("key")
+)
+ STRICT;
+CREATE TABLE tablets (
+	"key" TEXT NOT NULL,
+	name TEXT NOT NULL,
+	body TEXT NOT NULL,
+	CONSTRAINT tablets_key PRIMARY KEY ("key"),
+	CONSTRAINT tablets_body_json CHECK (json_valid(body))
+)
+ STRICT;
 CREATE TABLE tanks (
 	"key" TEXT NOT NULL,
 	name TEXT NOT NULL,
@@ -274,5 +299,7 @@ CREATE TRIGGER ledger_no_delete BEFORE DELETE ON ledger BEGIN SELECT RAISE(ABORT
 CREATE TRIGGER ledger_no_update BEFORE UPDATE ON ledger BEGIN SELECT RAISE(ABORT, 'ledger is append-only'); END;
 CREATE TRIGGER run_log_no_delete BEFORE DELETE ON run_log BEGIN SELECT RAISE(ABORT, 'run_log is append-only'); END;
 CREATE TRIGGER run_log_no_update BEFORE UPDATE ON run_log BEGIN SELECT RAISE(ABORT, 'run_log is append-only'); END;
+CREATE TRIGGER step_strips_no_delete BEFORE DELETE ON step_strips BEGIN SELECT RAISE(ABORT, 'step_strips is append-only'); END;
+CREATE TRIGGER step_strips_no_update BEFORE UPDATE ON step_strips BEGIN SELECT RAISE(ABORT, 'step_strips is append-only'); END;
 CREATE TRIGGER time_rows_no_delete BEFORE DELETE ON time_rows BEGIN SELECT RAISE(ABORT, 'time_rows is append-only'); END;
 CREATE TRIGGER time_rows_no_update BEFORE UPDATE ON time_rows BEGIN SELECT RAISE(ABORT, 'time_rows is append-only'); END;

@@ -65,6 +65,7 @@ FILLED = {
     "ledger": (
         "INSERT INTO ledger VALUES ('k', 'K7M4-T', 'mixed', 1, 0, 0, '', '', NULL, NULL, NULL, 'e', 0, 0, 1)"
     ),
+    "step_strips": "INSERT INTO step_strips VALUES ('k', 'c', NULL, NULL, 1, NULL, '{}')",
     "time_rows": (
         "INSERT INTO time_rows VALUES ('k', 'c', 570.0, 20.0, 125.0, 'own', '', '2026-11-25', NULL, NULL)"
     ),

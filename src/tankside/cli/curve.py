@@ -68,22 +68,11 @@ def curve(  # noqa: PLR0917 - one argument an option
 
 def _read(readings: TextIO, step: float) -> Pairs:
     """Log exposures and densities of a CSV file."""
-    from csv import DictReader
+    from tankside.core.quantities.readings import read_table
 
-    from tankside.core.refusals import refuse
-
-    rows = DictReader(line for line in readings if not line.startswith("#"))
-    names = set(rows.fieldnames or ())
-    if "density" not in names or not names & {"log_h", "step"}:
-        raise refuse("no-readings-in-file", typed=", ".join(sorted(names)) or "nothing")
-    pairs: Pairs = []
-    for number, row in enumerate(rows, start=1):
-        try:
-            log_h = float(row["log_h"]) if "log_h" in names else step * float(row["step"])
-            pairs.append((log_h, float(row["density"])))
-        except (TypeError, ValueError):
-            raise refuse("reading-unreadable", row=number) from None
-    return pairs
+    read = read_table(readings.read())
+    along = read.log_h or [step * number for number in read.steps or ()]
+    return [(x, density) for x, density in zip(along, read.densities, strict=True) if density is not None]
 
 
 def _numbers(found: Findings, speed: Speed | Refusal | None, index: Finding | None) -> dict[str, object]:

@@ -7,11 +7,11 @@ from matplotlib.axes import Axes
 
 from tankside.core.development.belief import INPUTS, Belief, believed, of_strip
 from tankside.core.development.contrast import contrast_at
-from tankside.core.doubt.distributions import Z95, FloatArray
+from tankside.core.doubt.distributions import FloatArray
 from tankside.core.doubt.groups import seed_of, uniform_draws
 from tankside.core.sensitometry.contrast import INNER_RADIUS, OUTER_RADIUS, contrast_index
 from tankside.core.sensitometry.control import individuals
-from tankside.core.sensitometry.curve import Curve, Strip, curve_of
+from tankside.core.sensitometry.curve import Strip, curve_of, half_width
 from tankside.core.sensitometry.shape import SPEED_POINT_D
 from tankside.core.sensitometry.speed import ISO_LOG_H, speed_point
 from tankside.figures.plain import DEVELOPER, INK, SECOND, field, name_end
@@ -49,11 +49,6 @@ def curve() -> Axes:
     name_end(axes, 0.0, base, "base and fog")
     name_end(axes, float(found.shape.log_h[-1]), float(base + found.shape.net[-1]), "curve and\nits doubt")
     return axes
-
-
-def half_width(found: Curve) -> FloatArray:
-    """Half of the 5-95 % interval of the net density along a curve."""
-    return np.asarray(Z95 * np.sqrt(sum((more.net - less.net) ** 2 for less, more in found.apart)))
 
 
 def arcs() -> Axes:

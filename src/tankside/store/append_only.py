@@ -1,4 +1,4 @@
-"""Triggers that make the run log, the ledger and the rows of a combination append-only.
+"""Triggers that make the run log, the ledger, the rows of a combination and step strips append-only.
 
 The rule stands in the database itself, so that no program and no person with a database browser breaks it
 by accident. A migration in Alembic's batch mode drops triggers silently: create them again there.
@@ -8,11 +8,12 @@ from __future__ import annotations
 
 from sqlalchemy import DDL, Table, event
 
+from tankside.store.tables.review import STEP_STRIPS
 from tankside.store.tables.rolls import TIME_ROWS
 from tankside.store.tables.run import RUN_LOG
 from tankside.store.tables.shelf import LEDGER
 
-APPEND_ONLY: tuple[Table, ...] = (RUN_LOG, LEDGER, TIME_ROWS)
+APPEND_ONLY: tuple[Table, ...] = (RUN_LOG, LEDGER, TIME_ROWS, STEP_STRIPS)
 
 
 def trigger_ddl(table: str, act: str) -> str:

@@ -16,6 +16,7 @@ from tankside.store.preferences import StoredPreferences
 from tankside.store.proposals import StoredProposals
 from tankside.store.rolls import StoredRolls
 from tankside.store.run_log import StoredRunLog
+from tankside.store.step_strips import StoredStepStrips, StoredTablets
 from tankside.workflows.ports import Desk
 
 
@@ -38,6 +39,8 @@ def stored_desk(database: Database) -> Desk:
         places=places(database),
         proposals=StoredProposals(database),
         evidence=StoredEvidence(database),
+        tablets=StoredTablets(database),
+        step_strips=StoredStepStrips(database),
         photographs=StoredPhotographs(database, photographs_beside(database.file)),
         preferences=StoredPreferences(database),
     )

@@ -121,10 +121,18 @@ def _seen(one: Proposal) -> tuple[str, ...]:
     if seen.source == YOUR_ANSWER:
         word = "right" if seen.value == 0 else "harsh" if seen.value > 0 else "flat"
         said = f"You called the contrast {word}; that stands for {percent_band(seen)}."
-    elif abs(seen.value) < LEAST_PERCENT:
-        said = "The negatives came out as meant in contrast."
     else:
-        said = f"The negatives came out {percent_band(seen)} in contrast."
+        came = "as meant" if abs(seen.value) < LEAST_PERCENT else percent_band(seen)
+        said = f"{_seen_on(seen.source)} came out {came} in contrast."
     if abs(explained.value) < LEAST_PERCENT:
         return (said, "Time and temperature explain nothing of it.")
     return (said, f"Time and temperature of the run explain {percent_band(explained)}.")
+
+
+def _seen_on(source: str) -> str:
+    """What the contrast was seen on.
+
+    >>> _seen_on("your 3 step strips"), _seen_on("two densities")
+    ('Your 3 step strips', 'The negatives')
+    """
+    return source[0].upper() + source[1:] if "step strip" in source else "The negatives"

@@ -14,6 +14,7 @@ from typing import Protocol, TypeVar
 from uuid import UUID
 
 from tankside.core.methods.combinations import Combination
+from tankside.core.methods.step_strips import StepStrip, Tablet
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.plan import Plan
 from tankside.core.rolls.roll import Film, Roll
@@ -211,6 +212,19 @@ class EvidenceBook(Protocol):
         """Write it down; kept twice under one key it changes nothing."""
 
 
+class StepStrips(Protocol):
+    """Step strips as they were read, append-only; a correction is one more that replaces another."""
+
+    def all(self) -> tuple[StepStrip, ...]:
+        """All of them, replaced ones too, in the order they were noted."""
+
+    def by_key(self, key: UUID) -> StepStrip | None:
+        """The one under `key`."""
+
+    def add(self, strip: StepStrip) -> None:
+        """Add one; raises `Conflict` where its key is taken, or the one it replaces is replaced already."""
+
+
 class Photographs(Protocol):
     """Photographs by what they show."""
 
@@ -254,5 +268,7 @@ class Desk:
     places: Kept[Place]
     proposals: Proposals
     evidence: EvidenceBook
+    tablets: Kept[Tablet]
+    step_strips: StepStrips
     photographs: Photographs
     preferences: PreferenceBook

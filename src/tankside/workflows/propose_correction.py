@@ -45,7 +45,10 @@ def propose_correction(
     moment, run, letter = moment_of(now), of[-1].run, of[-1].letter
     standing = [one for one in desk.proposals.all() if (one.run, one.tankful) == (run, letter)]
     made = tuple(_proposals(desk, judged, said))
-    offered = [one for one in standing if one.standing == "offered"]
+    offered = [
+        one for one in standing
+        if one.standing == "offered" and not (one.proposal.what != "index" and _has_strip(desk, judged))
+    ]  # fmt: skip
     if made and made == tuple(one.proposal for one in reversed(offered)):
         return tuple(reversed(offered))
     if made and all(any(one.proposal == new for one in standing) for new in made):
@@ -102,15 +105,24 @@ def _unexplained(planned: PlannedTankful) -> Developed:
 
 
 def _proposals(desk: Desk, judged: Judged, said: Evidence) -> Iterator[Proposal]:
-    """The time (or its temperature), unless it was corrected since; the index where shadows ask for it."""
+    """The time (or its temperature), unless it was corrected since; the index where shadows ask for it.
+
+    A step strip says more of contrast than any answer: where the tankful has one, its own proposal stands.
+    """
     seen, developed = said.contrast_percent, judged.developed
-    if not _corrected_since(desk, judged):
+    if not _corrected_since(desk, judged) and not _has_strip(desk, judged):
         yield propose_time(seen, developed)
     index = judged.tankful.index
     if index is not None:
         other = propose_index(said.stops_over, index=index, seen=seen, explained=developed.explained_percent)
         if other is not None:
             yield other
+
+
+def _has_strip(desk: Desk, judged: Judged) -> bool:
+    """Whether a step strip was developed with the tankful that is judged."""
+    which = (judged.run.key, judged.tankful.letter)
+    return any((one.run, one.tankful) == which and not one.control for one in desk.step_strips.all())
 
 
 def _corrected_since(desk: Desk, judged: Judged) -> bool:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from uuid import UUID
 
+from tankside.core.methods.step_strips import latest
 from tankside.core.planning.plan import PlannedTankful
 from tankside.core.refusals import refuse
 from tankside.core.review.beside import Beside, beside, first_plan
@@ -85,6 +86,7 @@ class ReadTankful:
     wash: WashAdvice | None
     heat: Heat | None
     said: Evidence | NotAsked | None
+    strips: int
     proposals: tuple[KeptProposal, ...]
     photographs: tuple[Photograph, ...]
 
@@ -96,7 +98,7 @@ class ReadTankful:
     @property
     def may_be_asked(self) -> bool:
         """Whether the next morning's questions are still open."""
-        return self.said is None and self.counted is not None
+        return self.said is None and self.strips == 0 and self.counted is not None
 
 
 def years_of_runs(desk: Desk) -> tuple[int, ...]:
@@ -107,6 +109,7 @@ def years_of_runs(desk: Desk) -> tuple[int, ...]:
 def list_runs(desk: Desk, year: int | None = None) -> tuple[ListedRun, ...]:
     """Every run (of one year, where it is told), the latest first."""
     said = {(one.run, one.tankful) for one in desk.evidence.all()}
+    said |= {(one.run, one.tankful) for one in desk.step_strips.all() if one.run and one.tankful}
     found = []
     for heading in desk.run_log.headings():
         if year is not None and heading.opened.year != year:
@@ -160,6 +163,7 @@ def read_tankful(desk: Desk, which: Which) -> ReadTankful:
         wash=washed_to(run, letter),
         heat=_heat(run, letter),
         said=said[-1] if said else None,
+        strips=sum((one.run, one.tankful) == (key, letter) for one in latest(desk.step_strips.all())),
         proposals=tuple(one for one in desk.proposals.all() if (one.run, one.tankful) == (key, letter)),
         photographs=tuple(one for one in desk.photographs.of(key) if one.noun == noun_of(letter)),
     )

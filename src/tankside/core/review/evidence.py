@@ -108,15 +108,19 @@ class TwoDensities:
 
 @dataclass(frozen=True, slots=True)
 class Strips:
-    """Contrast indices (0.2 to 1.5) of step strips developed with the rolls, and the one aimed at."""
+    """Contrast indices (0.2 to 1.5) of step strips developed with the rolls, and the one aimed at.
+
+    `sd_one` is the standard deviation of one of them by its reading error.
+    """
 
     measured: tuple[float, ...]
     aim: float
+    sd_one: float = 0.01
 
     @property
     def contrast_percent(self) -> Estimate:
         """Contrast against the aim in percent, as in `contrast_of_strips`."""
-        return contrast_of_strips(self.measured, aim=self.aim)
+        return contrast_of_strips(self.measured, aim=self.aim, sd_one=self.sd_one)
 
     @property
     def stops_over(self) -> float:
@@ -142,4 +146,15 @@ def contrast_of_strips(measured: tuple[float, ...], *, aim: float, sd_one: float
         raise refuse("contrast-out-of-range", at="measured", least=0.2, most=1.5)
     percent = 100 * (sum(measured) / len(measured) / aim - 1)
     half = 1.645 * 100 * sd_one / aim / sqrt(len(measured))
-    return Estimate(percent, percent - half, percent + half, "%", f"{len(measured)} step strips")
+    return Estimate(percent, percent - half, percent + half, "%", strips_told(len(measured)))
+
+
+def strips_told(count: int) -> str:
+    """What the source of so many step strips (1 or more) is called.
+
+    Own model: the words of the house. Doubt: none.
+
+    >>> strips_told(1), strips_told(3)
+    ('your step strip', 'your 3 step strips')
+    """
+    return "your step strip" if count == 1 else f"your {count} step strips"

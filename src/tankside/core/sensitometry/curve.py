@@ -114,6 +114,19 @@ def measured(curve: Curve, measure: Measure, unit: str = "") -> Estimate:
     return Estimate(value, value - Z95 * sd, value + Z95 * sd, unit, "this strip")
 
 
+def half_width(curve: Curve) -> FloatArray:
+    """Half of the 5-95 % interval of the density above base and fog, at every log exposure of the curve.
+
+    Source: JCGM 100:2008, 5.1 (law of propagation, as in `measured`). Doubt: that of the readings.
+
+    >>> log_h = np.arange(-3.0, 0.1, 0.15)
+    >>> strip = Strip(log_h, 0.25 + 0.12 * np.log1p(np.exp(5 * (log_h + 2.2))), reading_sd=0.01)
+    >>> round(float(np.max(half_width(curve_of(strip)))), 2)
+    0.03
+    """
+    return np.asarray(Z95 * np.sqrt(sum((more.net - less.net) ** 2 for less, more in curve.apart)))
+
+
 def _flat_at_its_foot(shape: Shape) -> None:
     """Refuse a curve whose lowest steps still rise where nothing else tells base and fog."""
     slope = np.gradient(shape.net, shape.log_h)
