@@ -154,6 +154,12 @@ class MemoryBatches(InMemory):
         """Add."""
         self._memory.batches[batch.key] = batch
 
+    def keep(self, batch: Batch) -> None:
+        """Write over what was typed of it."""
+        known = self._memory.batches[batch.key]
+        typed = replace(known, keeping=batch.keeping, price_minor=batch.price_minor)
+        self._memory.batches[batch.key] = typed
+
 
 class MemoryBottles(InMemory):
     """Bottles in memory."""

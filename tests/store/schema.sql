@@ -22,11 +22,15 @@ CREATE TABLE batches (
 	made INTEGER NOT NULL,
 	made_ml REAL NOT NULL,
 	reusable INTEGER NOT NULL,
+	keeps_full_months INTEGER,
+	keeps_part_months INTEGER,
+	price_minor INTEGER,
 	CONSTRAINT batches_key PRIMARY KEY ("key"),
 	CONSTRAINT batches_kind_known CHECK (kind IN ('developer', 'stop bath', 'fixer', 'washing aid', 'wetting agent', 'water')),
 	CONSTRAINT batches_strength_known CHECK (strength IN ('concentrate', 'stock', 'working')),
 	CONSTRAINT batches_reusable_yes_or_no CHECK (reusable IN (0, 1)),
-	CONSTRAINT batches_made_ml_not_negative CHECK (made_ml >= 0)
+	CONSTRAINT batches_made_ml_not_negative CHECK (made_ml >= 0),
+	CONSTRAINT batches_price_not_negative CHECK (price_minor >= 0)
 )
  STRICT;
 CREATE TABLE bottles (
@@ -110,7 +114,7 @@ CREATE TABLE ledger (
 	CONSTRAINT ledger_key PRIMARY KEY ("key"),
 	CONSTRAINT ledger_event_line_once UNIQUE (event, line),
 	CONSTRAINT ledger_reverses_once UNIQUE (reverses),
-	CONSTRAINT ledger_kind_known CHECK (kind IN ('mixed', 'decanted', 'drawn', 'returned', 'charged', 'topped up', 'tested', 'contaminated', 'discarded')),
+	CONSTRAINT ledger_kind_known CHECK (kind IN ('mixed', 'decanted', 'drawn', 'returned', 'charged', 'topped up', 'filtered', 'tested', 'contaminated', 'discarded')),
 	CONSTRAINT ledger_test_of_a_tested_line CHECK (test IS NULL OR (kind = 'tested' AND json_valid(test))),
 	CONSTRAINT ledger_reverses_known FOREIGN KEY(reverses) REFERENCES ledger ("key")
 )

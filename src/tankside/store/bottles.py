@@ -9,6 +9,7 @@ from uuid import UUID
 from sqlalchemy import Row, insert, select, update
 
 from tankside.core.shelf.bottles import Batch, Bottle
+from tankside.core.solutions.keeping import by_leaflet
 from tankside.store.codes import take_code
 from tankside.store.connection import Database
 from tankside.store.tables.shelf import BATCHES, BOTTLES
@@ -24,18 +25,27 @@ class StoredBatches:
         """All of them, the latest first."""
         with self._database.reading() as connection:
             found = connection.execute(select(BATCHES).order_by(BATCHES.c.made.desc(), BATCHES.c.name))
-            return tuple(Batch(**row) for row in found.mappings())
+            return tuple(map(_batch, found))
 
     def by_key(self, key: UUID) -> Batch | None:
         """The one under `key`."""
         with self._database.reading() as connection:
-            found = connection.execute(select(BATCHES).where(BATCHES.c.key == key)).mappings().one_or_none()
-        return None if found is None else Batch(**found)
+            row = connection.execute(select(BATCHES).where(BATCHES.c.key == key)).one_or_none()
+        return None if row is None else _batch(row)
 
     def add(self, batch: Batch) -> None:
         """Add a batch; what it is never changes."""
         with self._database.writing() as connection:
-            connection.execute(insert(BATCHES).values(asdict(batch)))
+            connection.execute(insert(BATCHES).values(**_columns(batch), **_typed(batch)))
+
+    def keep(self, batch: Batch) -> None:
+        """Write over how long a known batch keeps and what it cost."""
+        with self._database.writing() as connection:
+            found = connection.execute(
+                update(BATCHES).where(BATCHES.c.key == batch.key).values(_typed(batch))
+            )
+            if found.rowcount != 1:
+                raise KeyError(batch.key)
 
 
 class StoredBottles:
@@ -68,6 +78,27 @@ class StoredBottles:
             found = connection.execute(update(BOTTLES).where(BOTTLES.c.key == bottle.key).values(changed))
             if found.rowcount != 1:
                 raise KeyError(bottle.key)
+
+
+def _columns(batch: Batch) -> dict[str, Any]:
+    """What a batch is."""
+    return {name: value for name, value in asdict(batch).items() if name not in ("keeping", "price_minor")}
+
+
+def _typed(batch: Batch) -> dict[str, Any]:
+    """What its owner has typed of it."""
+    keeping = batch.keeping
+    return {
+        "keeps_full_months": keeping.full_months if keeping else None,
+        "keeps_part_months": keeping.part_full_months if keeping else None,
+        "price_minor": batch.price_minor,
+    }
+
+
+def _batch(row: Row[Any]) -> Batch:
+    values = dict(row._mapping)
+    full, part = values.pop("keeps_full_months"), values.pop("keeps_part_months")
+    return Batch(**values, keeping=None if full is None else by_leaflet(full, part))
 
 
 def _bottle(row: Row[Any]) -> Bottle:

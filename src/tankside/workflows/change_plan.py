@@ -19,6 +19,7 @@ from tankside.core.run.instants import Instant
 from tankside.workflows.keep_place import read_taps
 from tankside.workflows.keep_rolls import NewRoll, add_roll
 from tankside.workflows.moments import moment_of
+from tankside.workflows.offer_stock import stocks_again, with_anyway
 from tankside.workflows.ports import Desk, Dice
 
 
@@ -72,7 +73,7 @@ class RoomIs:
 
 @dataclass(frozen=True, slots=True)
 class AsKeptNow:
-    """Take in what was read and kept since the plan was made: taps, tanks, thermometer, leaflets."""
+    """Take in what was kept since the plan was made: taps, tanks, thermometer, leaflets, bottles of stock."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +112,24 @@ class LargerTank:
     name: str = "larger tank"
 
 
-OfWish = LeaveOut | TakeAnyway | StartLater | DeveloperReads | OwnTime | OwnBaths | OtherSupply | OwnAgitation
+@dataclass(frozen=True, slots=True)
+class TakeBottle:
+    """Take a bottle of developer that something speaks against; the plan notes it."""
+
+    code: str
+
+
+OfWish = (
+    LeaveOut
+    | TakeAnyway
+    | TakeBottle
+    | StartLater
+    | DeveloperReads
+    | OwnTime
+    | OwnBaths
+    | OtherSupply
+    | OwnAgitation
+)
 Change = AnotherRoll | SecondTank | LargerTank | RoomIs | AsKeptNow | OfWish
 
 
@@ -140,7 +158,7 @@ def _changed(desk: Desk, dice: Dice, wish: Wish, change: Change, now: Instant) -
         place = read_taps(desk, wish.place.key, hot_c=None, cold_c=None, room_c=change.temp_c)
         return replace(wish, place=place, assumed=tuple(one for one in wish.assumed if one.code != "room"))
     if isinstance(change, AsKeptNow):
-        return _as_kept(desk, wish)
+        return _as_kept(desk, wish, now)
     return wish_after(wish, change)
 
 
@@ -152,6 +170,9 @@ def wish_after(wish: Wish, change: OfWish) -> Wish:
         case TakeAnyway(roll):
             taken = (replace(one, released=True) if one.roll.key == roll else one for one in wish.rolls)
             after = replace(wish, rolls=tuple(taken))
+        case TakeBottle(code):
+            anyway = {code, *(one.code for one in wish.stocks if one.anyway)}
+            after = replace(wish, stocks=with_anyway(wish.stocks, anyway))
         case StartLater(by_s):
             after = replace(wish, starts=wish.starts + timedelta(seconds=by_s))
         case DeveloperReads(temp_c):
@@ -187,7 +208,7 @@ def _told(times: BathTimes) -> Iterator[AssumptionCode]:
         yield "wetting"
 
 
-def _as_kept(desk: Desk, wish: Wish) -> Wish:
+def _as_kept(desk: Desk, wish: Wish, now: Instant) -> Wish:
     """The wish with everything that is kept under its keys as it now stands."""
     place = desk.places.by_key(wish.place.key) or wish.place
     tanks = tuple(desk.tanks.by_key(one.key) or one for one in wish.tanks)
@@ -211,6 +232,7 @@ def _as_kept(desk: Desk, wish: Wish) -> Wish:
         place=place,
         thermometer=thermometer,
         assumed=tuple(one for one in wish.assumed if one.code not in told),
+        stocks=stocks_again(desk, wish, moment_of(now)),
     )
 
 

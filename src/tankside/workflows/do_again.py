@@ -88,9 +88,8 @@ def _planned(desk: Desk, sink: Sink, again: Again, now: Instant) -> Plan:
                 volume_ml=one.value or 0.0,
                 needed_ml=one.limit or 0.0,
             )
-    if {one.code for one in plan.doubtful} - {one.code for one in last.plan.doubtful} or timetable(
-        plan
-    ).clashes:
+    new = {one.code for one in plan.doubtful} - {one.code for one in last.plan.doubtful}
+    if new or plan.bottles or timetable(plan).clashes:
         raise refuse("again-look-first", ways_on=BY_HAND)
     return plan
 

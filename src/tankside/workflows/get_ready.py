@@ -10,6 +10,7 @@ from tankside.core.planning.get_ready import ToMake, to_make, with_bottle
 from tankside.core.planning.plan import Liquid, Plan
 from tankside.core.refusals import refuse
 from tankside.core.run.instants import Instant
+from tankside.core.shelf.accounts import account
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle, Strength
 from tankside.core.shelf.ledger import LedgerLine, LineKind
@@ -17,6 +18,7 @@ from tankside.workflows.keep_rolls import DRAWS
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
 from tankside.workflows.records import CodeTaken
+from tankside.workflows.shelf_acts import book_act
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,10 +31,11 @@ class HaveAlready:
 
 @dataclass(frozen=True, slots=True)
 class Marks:
-    """The person's own signs on a bottle; both optional."""
+    """The person's own signs on a bottle, and what it holds when full (mL); all optional."""
 
     cap: str = ""
     place: str = ""
+    holds_ml: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,10 +79,20 @@ def liquid_made(
         desk.batches.add(batch)
         bottle = fresh_bottle(desk, dice, batch, marks or Marks(), now)
         desk.ledger.append(first_lines(dice, batch, bottle, now, already))
+        if already is None and wanted.stock_from is not None:
+            _draw_stock(desk, dice, wanted, bottle, now)
         made = with_bottle(found, liquid, bottle.code, holds_ml=batch.made_ml)
         made = replace(made, made=moment_of(now))
         desk.plans.keep(made)
     return Made(made, bottle.code)
+
+
+def _draw_stock(desk: Desk, dice: Dice, liquid: Liquid, into: Bottle, now: Instant) -> None:
+    """Book what a liquid took from its bottle of stock, no more than was there."""
+    code = liquid.stock_from or ""
+    there_ml = account(desk.ledger.of_bottle(code)).ml or 0.0
+    line = LedgerLine(code, "drawn", ml=-min(liquid.stock_ml, there_ml), words=f"for {into.code}")
+    book_act(desk, dice, [line], now)
 
 
 def _plan(desk: Desk, key: UUID) -> Plan:
@@ -100,10 +113,20 @@ def _batch(dice: Dice, liquid: Liquid, now: Instant, already: HaveAlready | None
 
 
 def fresh_bottle(desk: Desk, dice: Dice, batch: Batch, marks: Marks, now: Instant) -> Bottle:
-    """A bottle under a fresh code; a code that is taken is drawn again."""
+    """A bottle under a fresh code that holds all of a batch: as large as told, else full with it."""
+    holds_ml = batch.made_ml if marks.holds_ml is None else marks.holds_ml
+    if holds_ml < batch.made_ml:
+        raise refuse("bottle-too-small", at="holds", volume_ml=batch.made_ml, holds_ml=holds_ml)
+    return empty_bottle(desk, dice, batch, marks, now, holds_ml=holds_ml)
+
+
+def empty_bottle(
+    desk: Desk, dice: Dice, batch: Batch, marks: Marks, now: Instant, *, holds_ml: float
+) -> Bottle:
+    """A bottle under a fresh code, nothing booked yet; a code that is taken is drawn again."""
     for _ in range(DRAWS):
         code = str(code_from(dice.below(COUNT)))
-        bottle = Bottle(dice.key(), code, batch.key, batch.made_ml, marks.cap, marks.place, moment_of(now))
+        bottle = Bottle(dice.key(), code, batch.key, holds_ml, marks.cap, marks.place, moment_of(now))
         try:
             desk.bottles.add(bottle)
         except CodeTaken:

@@ -6,6 +6,7 @@ from collections.abc import AsyncIterator, Callable
 from dataclasses import dataclass
 from typing import Protocol
 from uuid import UUID
+from zoneinfo import ZoneInfo
 
 from tankside.core.run.instants import Instant
 from tankside.workflows.note_at_sink import Sink
@@ -41,3 +42,8 @@ class House:
     zone: str = "UTC"
     pace: float = 1.0
     began: Instant | None = None
+
+    @property
+    def there(self) -> ZoneInfo:
+        """The zone itself."""
+        return ZoneInfo(self.zone)

@@ -8,10 +8,10 @@ from uuid import UUID
 from tankside.core.refusals import refuse
 from tankside.core.run.instants import Instant
 from tankside.core.shelf.accounts import Account, account
-from tankside.core.shelf.bookings import Booking, opposite
 from tankside.core.shelf.ledger import LedgerLine
-from tankside.workflows.moments import moment_of
+from tankside.core.solutions.keeping import KeepingTime
 from tankside.workflows.ports import Desk, Dice
+from tankside.workflows.shelf_acts import book_act, take_back_act
 
 
 def stands(desk: Desk, bottle: str) -> Account:
@@ -27,31 +27,27 @@ def discard(desk: Desk, dice: Dice, bottle: str, now: Instant, *, words: str = "
         found = stands(desk, bottle)
         if found.discarded:
             raise refuse("already-discarded", bottle=bottle, ways_on=("look-at-the-shelf",))
-        _book(desk, dice, LedgerLine(bottle, "discarded", ml=-(found.ml or 0.0), words=words), now)
+        book_act(desk, dice, [LedgerLine(bottle, "discarded", ml=-(found.ml or 0.0), words=words)], now)
 
 
 def contaminate(desk: Desk, dice: Dice, bottle: str, now: Instant, *, words: str) -> None:
     """Note that something else got into a bottle, so that no plan offers it again."""
     stands(desk, bottle)
-    _book(desk, dice, LedgerLine(bottle, "contaminated", words=words), now)
+    book_act(desk, dice, [LedgerLine(bottle, "contaminated", words=words)], now)
 
 
-def take_back(desk: Desk, dice: Dice, booking: UUID, now: Instant, *, words: str = "") -> None:
-    """Take back one line that was written at the shelf by mistake; both lines stay."""
-    with desk.together():
-        everything = desk.ledger.all()
-        found = next((one for one in everything if one.key == booking), None)
-        if found is None:
-            raise refuse("no-such-booking", ways_on=("look-at-the-shelf",))
-        if found.run is not None:
-            raise refuse("put-right-in-the-run", ways_on=("put-the-note-right",))
-        if any(one.line.reverses == booking for one in everything):
-            raise refuse("taken-back-already", ways_on=("look-at-the-shelf",))
-        _book(desk, dice, replace(opposite(found), words=words), now)
+def keep_typed(desk: Desk, bottle: str, *, keeping: KeepingTime | None, price_minor: int | None) -> None:
+    """Keep how long the batch in a bottle keeps by its leaflet, and what all of it cost."""
+    found = desk.bottles.by_code(bottle)
+    batch = desk.batches.by_key(found.batch) if found else None
+    if batch is None:
+        raise refuse("no-such-bottle", bottle=bottle, ways_on=("look-at-the-shelf",))
+    desk.batches.keep(replace(batch, keeping=keeping, price_minor=price_minor))
 
 
-def _book(desk: Desk, dice: Dice, line: LedgerLine, now: Instant) -> None:
-    """One act at the shelf, one line; owed for the act itself unless the line says otherwise."""
-    act = f"shelf:{dice.key()}"
-    owed = replace(line, because=line.because or act)
-    desk.ledger.append([Booking(dice.key(), owed, act, 0, moment_of(now))])
+def take_back(desk: Desk, dice: Dice, booking: UUID, now: Instant) -> None:
+    """Take back the act at the shelf that wrote a line by mistake; all its lines stay."""
+    found = next((one for one in desk.ledger.all() if one.key == booking), None)
+    if found is None:
+        raise refuse("no-such-booking", ways_on=("look-at-the-shelf",))
+    take_back_act(desk, dice, found.event, now)

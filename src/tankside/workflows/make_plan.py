@@ -20,6 +20,7 @@ from tankside.core.run.instants import Instant
 from tankside.core.shelf.accounts import account
 from tankside.workflows.begin_first_evening import first_pour
 from tankside.workflows.moments import moment_of
+from tankside.workflows.offer_stock import stocks_on_the_shelf
 from tankside.workflows.ports import Desk, Dice
 
 
@@ -73,6 +74,7 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
         starts=chosen.starts or first_pour(moment),
         reads_c=chosen.reads_c,
         first_uses=_first_uses(desk, wanted, supplies),
+        stocks=stocks_on_the_shelf(desk, wanted, places[0].zone, moment),
         assumed=assumed_for(tanks[0], places[0], thermometers[0], fix_longer=longer, supplies=supplies),
     )
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from tankside.core.refusals import refuse
 from tankside.core.run.instants import Instant
 from tankside.core.shelf.bottles import Batch, Bottle
+from tankside.core.solutions.keeping import KeepingTime
 from tankside.core.solutions.kinds import SolutionKind
 from tankside.core.solutions.notation import Dilution
 from tankside.workflows.get_ready import HaveAlready, Marks, first_lines, fresh_bottle
@@ -19,13 +20,18 @@ GOES_BACK: frozenset[SolutionKind] = frozenset({"stop bath", "fixer", "washing a
 
 @dataclass(frozen=True, slots=True)
 class Mixed:
-    """What is in the bottle: kind, the person's name, how it is diluted, how much (mL), rolls it had."""
+    """What is in the bottle: kind, the person's name, how it is diluted, how much (mL), rolls it had.
+
+    `keeping` as its leaflet says and `price_minor` (whole minor units for all of it) where they were typed.
+    """
 
     kind: SolutionKind
     name: str
     dilution: Dilution
     volume_ml: float
     rolls_used: float = 0.0
+    keeping: KeepingTime | None = None
+    price_minor: int | None = None
 
 
 def mix_bottle(desk: Desk, dice: Dice, mixed: Mixed, marks: Marks, now: Instant) -> Bottle:
@@ -35,7 +41,7 @@ def mix_bottle(desk: Desk, dice: Dice, mixed: Mixed, marks: Marks, now: Instant)
     working = mixed.dilution.water > 0
     batch = Batch(
         dice.key(), mixed.kind, mixed.name, "working" if working else "stock", str(mixed.dilution),
-        moment_of(now), mixed.volume_ml, mixed.kind in GOES_BACK,
+        moment_of(now), mixed.volume_ml, mixed.kind in GOES_BACK, mixed.keeping, mixed.price_minor,
     )  # fmt: skip
     with desk.together():
         desk.batches.add(batch)

@@ -130,6 +130,9 @@ class Batches(Protocol):
     def add(self, batch: Batch) -> None:
         """Add a batch; what it is never changes."""
 
+    def keep(self, batch: Batch) -> None:
+        """Write over how long a known batch keeps and what it cost."""
+
 
 class Bottles(Protocol):
     """Bottles; what is in them is the ledger's to say."""

@@ -22,6 +22,7 @@ from evening import (
 
 from tankside.core.methods.combinations import TimeRow
 from tankside.core.rolls.roll import Film
+from tankside.core.solutions.keeping import by_leaflet
 from tankside.workflows.ports import Desk
 from tankside.workflows.records import CodeTaken, Conflict
 
@@ -138,6 +139,17 @@ def test_bottles_stand_by_code_with_their_batches(desk: Desk) -> None:
     assert moved == desk.bottles.by_code("K7M4-T")
     with pytest.raises(CodeTaken):
         desk.bottles.add(replace(BOTTLES[0], key=key(99)))
+
+
+def test_what_is_typed_of_a_batch_may_change_and_nothing_else(desk: Desk) -> None:
+    """It should keep how long the leaflet says it keeps and what it cost, and leave what it is."""
+    desk.batches.add(replace(BATCHES[0], price_minor=250))
+    typed = replace(BATCHES[0], keeping=by_leaflet(6, 2), price_minor=None)
+    desk.batches.keep(replace(typed, name="another", made_ml=1.0))
+    assert typed == desk.batches.by_key(BATCHES[0].key)
+    assert (typed,) == desk.batches.all()
+    with pytest.raises(KeyError):
+        desk.batches.keep(BATCHES[1])
 
 
 def test_tanks_thermometers_and_places_may_be_written_over(desk: Desk) -> None:

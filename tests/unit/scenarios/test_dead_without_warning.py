@@ -87,6 +87,11 @@ def four_bottles(used_on: date = date(2026, 4, 20)) -> list[Contents]:
     return [drawn(first, 125, on=used_on), *others]
 
 
+def dated(bottles: list[Contents]) -> list[tuple[Contents, date | None]]:
+    """Each with its own last day."""
+    return [(one, bottle_good_until(one, RULE)) for one in bottles]
+
+
 def test_each_bottle_has_its_own_date() -> None:
     """Half used on 20 April: to 20 June; the full ones to 1 September."""
     until = [bottle_good_until(one, RULE) for one in four_bottles()]
@@ -96,19 +101,19 @@ def test_each_bottle_has_its_own_date() -> None:
 
 def test_the_plan_uses_a_full_one() -> None:
     """On 1 July the half bottle is past its two months."""
-    assert 1 == which_to_use(four_bottles(), ml=100, keeping=RULE, today=date(2026, 7, 1))
+    assert 1 == which_to_use(dated(four_bottles()), ml=100, today=date(2026, 7, 1))
 
 
 def test_before_it_ends_the_half_bottle_goes_first() -> None:
     """On 1 June it is still good, and ends soonest."""
-    assert 0 == which_to_use(four_bottles(), ml=100, keeping=RULE, today=date(2026, 6, 1))
+    assert 0 == which_to_use(dated(four_bottles()), ml=100, today=date(2026, 6, 1))
 
 
 def test_used_later_it_is_good_for_longer() -> None:
     """Half used on 20 May it would be good on 1 July."""
-    assert 0 == which_to_use(four_bottles(date(2026, 5, 20)), ml=100, keeping=RULE, today=date(2026, 7, 1))
+    assert 0 == which_to_use(dated(four_bottles(date(2026, 5, 20))), ml=100, today=date(2026, 7, 1))
 
 
 def test_after_the_last_date_there_is_none() -> None:
     """On 2 September nothing is offered."""
-    assert which_to_use(four_bottles(), ml=100, keeping=RULE, today=date(2026, 9, 2)) is None
+    assert which_to_use(dated(four_bottles()), ml=100, today=date(2026, 9, 2)) is None

@@ -39,7 +39,7 @@ def test_a_mistake_at_the_shelf_is_taken_back_by_a_line_that_names_it(house: Hou
     """It should bring the litre back, keep both lines, and be taken back once only."""
     discard(house.desk, DICE, "K7M4-T", at(0.0))
     mistake = house.desk.ledger.of_bottle("K7M4-T")[-1]
-    take_back(house.desk, DICE, mistake.key, at(5.0), words="wrong bottle")
+    take_back(house.desk, DICE, mistake.key, at(5.0))
     assert Account(1000.0, 0.0, contaminated=False, discarded=False) == stands(house.desk, "K7M4-T")
     assert mistake.key == house.desk.ledger.of_bottle("K7M4-T")[-1].line.reverses
     assert 3 == len(house.desk.ledger.of_bottle("K7M4-T"))

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
+from typing import Literal
 from uuid import UUID
 
 from tankside.core.agitation.patterns import Agitation
@@ -14,7 +15,10 @@ from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.wish import FirstUse, Wish
 from tankside.core.rates import BelievedRate
 from tankside.core.rolls.roll import Grain
+from tankside.core.shelf.fitness import Reason
 from tankside.core.solutions.kinds import SolutionKind
+
+DoubtStanding = Literal["passed over", "to test", "taken anyway"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +40,8 @@ class Liquid:
 
     `key` is its stable word in this plan ('develop-A', 'stop', 'fix', 'wetting'). `bottle` is the code of
     the bottle it comes from and, for a reusable one, goes back to; None until it is made at 'Get ready'.
-    `mix_to_c` is the temperature to mix to, None where the tap will do.
+    `mix_to_c` is the temperature to mix to, None where the tap will do. `stock_from` is the bottle on the
+    shelf that its stock is drawn from, None where the stock is not kept there.
     """
 
     key: str
@@ -49,6 +54,7 @@ class Liquid:
     reusable: bool
     mix_to_c: Estimate | None = None
     bottle: str | None = None
+    stock_from: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,11 +102,11 @@ class Development:
 
 @dataclass(frozen=True, slots=True)
 class Held:
-    """A precious roll that is not in the plan, because something would be used for the first time."""
+    """A precious roll that is not in the plan: something would be used for the first time, or is in doubt."""
 
     roll: UUID
     code: str
-    because: tuple[FirstUse, ...]
+    because: tuple[FirstUse | Reason, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +117,24 @@ class Doubtful:
     tankful: str | None = None
     value: float | None = None
     limit: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class BottleDoubt:
+    """What speaks against a bottle of developer tonight, and what the plan made of it.
+
+    'passed over': the plan does without it; 'to test': it is taken, and a leader test is due; 'taken
+    anyway': it is taken against the advice, which stays noted. `leader_ratio` is tonight's time over the
+    fresh one, `until` its last day; None where nobody knows.
+    """
+
+    bottle: str
+    name: str
+    combination: UUID
+    reasons: tuple[Reason, ...]
+    standing: DoubtStanding
+    leader_ratio: float | None = None
+    until: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,6 +181,7 @@ class Plan:
     held: tuple[Held, ...] = ()
     released: tuple[UUID, ...] = ()
     doubtful: tuple[Doubtful, ...] = ()
+    bottles: tuple[BottleDoubt, ...] = ()
     wish: Wish | None = None
 
     def liquid(self, key: str) -> Liquid:

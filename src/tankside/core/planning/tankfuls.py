@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
-from uuid import UUID  # noqa: F401 - for the doctest
+from types import MappingProxyType
+from uuid import UUID
 
 from tankside.core.methods.combinations import Combination
 from tankside.core.planning.equipment import Tank
@@ -13,10 +14,12 @@ from tankside.core.planning.plan import Held
 from tankside.core.planning.wish import FirstUse, WantedRoll
 from tankside.core.refusals import refuse
 from tankside.core.rolls.formats import Format
+from tankside.core.shelf.fitness import Reason
 from tankside.core.solutions.volumes import check_stock
 
 ML_FOR_135 = 300.0
 ML_FOR_120 = 500.0
+NOTHING_AGAINST: Mapping[UUID, tuple[FirstUse | Reason, ...]] = MappingProxyType({})
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,22 +64,33 @@ def room_for(tank: Tank, film: Format) -> int:
 
 
 def held_back(
-    rolls: Sequence[WantedRoll], first_uses: tuple[FirstUse, ...]
+    rolls: Sequence[WantedRoll],
+    first_uses: tuple[FirstUse, ...],
+    kept_from: Mapping[UUID, tuple[FirstUse | Reason, ...]] = NOTHING_AGAINST,
 ) -> tuple[tuple[WantedRoll, ...], tuple[Held, ...]]:
-    """The rolls to take, and the precious ones held because something would be used for the first time.
+    """The rolls to take, and the precious ones held: something would be used first, or is in doubt.
 
-    A roll that its owner has released is taken; refused where nothing is left to take.
+    `kept_from` is by combination what keeps a precious roll out of its developer. A roll that its owner has
+    released is taken; refused where nothing is left to take.
     """
-    held = [one for one in rolls if one.roll.precious and first_uses and not one.released]
+    against = {
+        one.roll.key: tuple(dict.fromkeys((*first_uses, *kept_from.get(one.combination.key, ()))))
+        for one in rolls
+        if one.roll.precious and not one.released
+    }
+    held = [one for one in rolls if against.get(one.roll.key)]
     taken = tuple(one for one in rolls if one not in held)
     if not rolls:
         raise refuse("no-rolls-chosen", at="rolls", ways_on=("choose-rolls",))
     if not taken:
+        code, because = held[0].roll.code, against[held[0].roll.key]
+        ways = ("another-roll-first", "take-it-anyway")
+        if not first_uses:
+            raise refuse("batch-held-for-precious", at="rolls", ways_on=ways, roll_code=code)
         raise refuse(
-            "precious-roll-held", at="rolls", ways_on=("another-roll-first", "take-it-anyway"),
-            roll_code=held[0].roll.code, first_uses=", ".join(first_uses),
-        )  # fmt: skip
-    return taken, tuple(Held(one.roll.key, one.roll.code, first_uses) for one in held)
+            "precious-roll-held", at="rolls", ways_on=ways, roll_code=code, first_uses=", ".join(because)
+        )
+    return taken, tuple(Held(one.roll.key, one.roll.code, against[one.roll.key]) for one in held)
 
 
 def in_tankfuls(rolls: Sequence[WantedRoll], tanks: Sequence[Tank]) -> tuple[Load, ...]:

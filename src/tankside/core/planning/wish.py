@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from typing import Literal
 from uuid import UUID
 
@@ -13,7 +13,9 @@ from tankside.core.methods.combinations import Combination
 from tankside.core.planning.assumptions import Assumption
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.rolls.roll import Roll
+from tankside.core.shelf.contents import Contents
 from tankside.core.solutions.kinds import SolutionKind
+from tankside.core.solutions.leader_test import LeaderAnswer
 from tankside.core.solutions.notation import Dilution
 
 FirstUse = Literal["batch", "combination", "thermometer"]
@@ -41,6 +43,23 @@ class Supply:
     volume_ml: float | None = None
     bottle: str | None = None
     rolls_used: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class DeveloperBottle:
+    """A bottle of developer on the shelf, as strong as the stock that `combination` is mixed of.
+
+    `until` is its last day by its keeping time, `leader` what its latest test said; None where nobody
+    knows. `anyway` takes it against the advice.
+    """
+
+    combination: UUID
+    code: str
+    name: str
+    contents: Contents
+    until: date | None = None
+    leader: LeaderAnswer | None = None
+    anyway: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +97,8 @@ class Wish:
     """How the developer is agitated where not as its time was printed for."""
     developer_bottles: tuple[tuple[UUID, str], ...] = ()
     """Bottles of developer already made at 'Get ready', by combination."""
+    stocks: tuple[DeveloperBottle, ...] = ()
+    """Bottles of developer that the shelf offers to mix from."""
 
     def supply(self, kind: SolutionKind) -> Supply:
         """The supply of one kind of bath."""

@@ -16,6 +16,7 @@ from tankside.core.planning.plan import (
     Plan,
     PlannedTankful,
 )
+from tankside.core.planning.stock_bottles import kept_from_precious, with_stock_bottles
 from tankside.core.planning.tankfuls import Load, held_back, in_tankfuls
 from tankside.core.planning.wish import Wish
 
@@ -29,7 +30,7 @@ def work_out(wish: Wish, *, key: UUID, number: int, made: datetime) -> Plan:
     time, a tank no room, the stock is too little, or the developer too warm or cold to be timed.
     Own model: docs/science/planning. Doubt: stands on each number.
     """
-    taken, held = held_back(wish.rolls, wish.first_uses)
+    taken, held = held_back(wish.rolls, wish.first_uses, kept_from_precious(wish))
     loads = in_tankfuls(taken, wish.tanks)
     first = planned_tankful("A", loads[0], wish, jug_c=wish.reads_c)
     coming = [
@@ -41,6 +42,9 @@ def work_out(wish: Wish, *, key: UUID, number: int, made: datetime) -> Plan:
     mixes |= {
         f"develop-{one.letter}": _jug(one, wish) for one in ordered.tankfuls if one.letter in ordered.mixes
     }
+    liquids, doubts = with_stock_bottles(
+        liquids_for(ordered.tankfuls, wish, mix_to=mixes), ordered.tankfuls, wish
+    )
     return Plan(
         key=key,
         number=number,
@@ -48,13 +52,14 @@ def work_out(wish: Wish, *, key: UUID, number: int, made: datetime) -> Plan:
         place=wish.place,
         thermometer=wish.thermometer,
         tankfuls=ordered.tankfuls,
-        liquids=liquids_for(ordered.tankfuls, wish, mix_to=mixes),
+        liquids=liquids,
         hands=wish.hands,
         assumed=wish.assumed,
         starts=wish.starts,
         held=held,
         released=tuple(one.roll.key for one in taken if one.released and one.roll.precious),
         doubtful=(*_doubtful(ordered.tankfuls, wish), *_too_small(ordered.tankfuls, wish)),
+        bottles=doubts,
         wish=wish,
     )
 

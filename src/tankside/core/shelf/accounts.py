@@ -18,8 +18,8 @@ class Account:
     """`ml` in the bottle, None while nothing was ever booked; `area_units` of film, each 80 in2.
 
     `counted_units` is that film as this bath counts it: a fixer counts tabular or unknown film half as much
-    again. `contaminated` once something else went in, `discarded` once it was poured away; neither if that
-    was taken back.
+    again. `poured_over` once some of it went into other bottles; `contaminated` once something else went in,
+    `discarded` once it was poured away; none of them if that was taken back.
     """
 
     ml: float | None
@@ -27,6 +27,7 @@ class Account:
     contaminated: bool
     discarded: bool
     counted_units: float = 0.0
+    poured_over: bool = False
 
 
 def account(booked: Sequence[Booking]) -> Account:
@@ -42,6 +43,7 @@ def account(booked: Sequence[Booking]) -> Account:
         contaminated=_stands(booked, "contaminated"),
         discarded=_stands(booked, "discarded"),
         counted_units=sum(line.counted_units for line in lines),
+        poured_over=sum(line.ml for line in lines if line.kind == "decanted") < -LEAST_ML,
     )
 
 

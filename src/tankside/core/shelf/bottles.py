@@ -7,6 +7,7 @@ from datetime import datetime
 from typing import Literal
 from uuid import UUID
 
+from tankside.core.solutions.keeping import KeepingTime, printed_keeping
 from tankside.core.solutions.kinds import SolutionKind
 from tankside.core.solutions.notation import Dilution
 
@@ -15,7 +16,11 @@ Strength = Literal["concentrate", "stock", "working"]
 
 @dataclass(frozen=True, slots=True)
 class Batch:
-    """One mixed lot of a solution: when, how much, from what (`parts` as the person reads it, '1+4')."""
+    """One mixed lot of a solution: when, how much, from what (`parts` as the person reads it, '1+4').
+
+    `keeping` is how long it keeps where somebody has typed that, `price_minor` what all of it cost, in whole
+    minor units of the person's currency; None where nobody has said.
+    """
 
     key: UUID
     kind: SolutionKind
@@ -25,6 +30,13 @@ class Batch:
     made: datetime
     made_ml: float
     reusable: bool
+    keeping: KeepingTime | None = None
+    price_minor: int | None = None
+
+    @property
+    def keeps(self) -> KeepingTime | None:
+        """How long it keeps: as typed, else as printed for its kind."""
+        return self.keeping or printed_keeping(self.kind, working=self.strength == "working")
 
     @property
     def dilution(self) -> Dilution | None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from tankside.core.refusals import refuse
+from tankside.core.shelf.accounts import LEAST_ML
 from tankside.core.solutions.keeping import KeepingTime, good_until, is_part_full
 
 
@@ -104,22 +105,22 @@ def bottle_good_until(contents: Contents, keeping: KeepingTime) -> date:
     return good_until(contents.made, keeping, part_full_since=contents.part_full_since)
 
 
-def which_to_use(bottles: Sequence[Contents], *, ml: float, keeping: KeepingTime, today: date) -> int | None:
-    """Number of the bottle to take `ml` from: good today and clean; the one that ends soonest; None for none.
+def which_to_use(bottles: Sequence[tuple[Contents, date | None]], *, ml: float, today: date) -> int | None:
+    """Number of the bottle to take `ml` from: clean, not past its date, and ending soonest; None for none.
 
+    Arguments: each bottle with its last day, None where nobody knows it; those come after the dated ones.
     Own model: docs/science/keeping: what ends first is used first. Doubt: none.
 
-    >>> from tankside.core.sources import Provenance
-    >>> rule = KeepingTime(6, 2, Provenance("from memory"))
     >>> half = Contents(125, 250, 0, date(2026, 3, 1), date(2026, 4, 20))
     >>> full = Contents(250, 250, 0, date(2026, 3, 1))
-    >>> which_to_use([half, full], ml=100, keeping=rule, today=date(2026, 7, 1))
+    >>> dated = [(half, date(2026, 6, 20)), (full, date(2026, 9, 1))]
+    >>> which_to_use(dated, ml=100, today=date(2026, 7, 1))
     1
     """
     fit = [
-        (bottle_good_until(one, keeping), at)
-        for at, one in enumerate(bottles)
-        if one.ml >= ml and not one.contaminated and today <= bottle_good_until(one, keeping)
+        (until or date.max, at)
+        for at, (one, until) in enumerate(bottles)
+        if one.ml + LEAST_ML >= ml and not one.contaminated and today <= (until or date.max)
     ]
     return min(fit)[1] if fit else None
 

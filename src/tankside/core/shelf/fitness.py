@@ -27,10 +27,13 @@ class Fitness:
 
 @dataclass(frozen=True, slots=True)
 class Standing:
-    """What is known of a batch on one day: dates, whether it stands part full or spoilt, its leader test."""
+    """What is known of a batch on one day: dates, whether it stands part full or spoilt, its leader test.
+
+    `good_until` is None where nobody knows how long it keeps.
+    """
 
     made: date
-    good_until: date
+    good_until: date | None
     part_full: bool = False
     contaminated: bool = False
     leader: LeaderAnswer | None = None
@@ -47,7 +50,7 @@ def fitness_of(batch: Standing, *, today: date, precious: bool) -> Fitness:
     reasons: list[Reason] = ["contaminated"] if batch.contaminated else []
     if batch.leader is not None and batch.leader.verdict != "good":
         reasons.append("leader-slow")
-    if today > batch.good_until:
+    if batch.good_until is not None and today > batch.good_until:
         reasons.append("past-its-date")
     age_days = (today - batch.made).days
     if batch.leader is None and leader_test_due(

@@ -7,7 +7,16 @@ from typing import Literal
 from uuid import UUID
 
 LineKind = Literal[
-    "mixed", "decanted", "drawn", "returned", "charged", "topped up", "tested", "contaminated", "discarded"
+    "mixed",
+    "decanted",
+    "drawn",
+    "returned",
+    "charged",
+    "topped up",
+    "filtered",
+    "tested",
+    "contaminated",
+    "discarded",
 ]
 
 

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from datetime import date
 
 from tankside.core.refusals import refuse
+from tankside.core.solutions.kinds import SolutionKind
 from tankside.core.sources import Provenance
 
+MOST_MONTHS = 60
 PART_FULL_SHARE = 0.9
 """Below this share of its bottle a solution counts as part full (ours)."""
 
@@ -20,6 +22,36 @@ class KeepingTime:
     full_months: int
     part_full_months: int | None
     provenance: Provenance
+
+
+WORKING_FIXER = KeepingTime(2, None, Provenance("published", "anchell-2008", "p. 108"))
+"""A fixer of working strength; less above 29 C."""
+
+
+def printed_keeping(kind: SolutionKind, *, working: bool) -> KeepingTime | None:
+    """How long a kind of solution keeps where that was printed for the kind; None: its leaflet is asked.
+
+    Source: Anchell 2008, p. 108 for a working fixer. Doubt: less in the warm.
+
+    >>> printed_keeping("fixer", working=True).full_months, printed_keeping("developer", working=False)
+    (2, None)
+    """
+    return WORKING_FIXER if kind == "fixer" and working else None
+
+
+def by_leaflet(full_months: int, part_full_months: int | None) -> KeepingTime:
+    """A keeping time as the person read it on the leaflet: 1 to 60 months full, no more once part full.
+
+    Own model: docs/science/keeping. Doubt: that of the leaflet.
+
+    >>> by_leaflet(6, 2).provenance.told
+    'own, typed from its leaflet'
+    """
+    if not 1 <= full_months <= MOST_MONTHS:
+        raise refuse("keeping-out-of-range", at="full_months", months=full_months, most=MOST_MONTHS)
+    if part_full_months is not None and not 0 < part_full_months <= full_months:
+        raise refuse("keeping-out-of-range", at="part_months", months=part_full_months, most=full_months)
+    return KeepingTime(full_months, part_full_months, Provenance("own", at="typed from its leaflet"))
 
 
 def months_after(day: date, months: int) -> date:

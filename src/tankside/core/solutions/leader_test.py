@@ -11,6 +11,8 @@ STOP_AT = 2.0
 """Multiple of the fresh time at which a developer is not used (common practice)."""
 
 DUE_AFTER_DAYS = 28
+FRESH_DAYS = 7
+"""A leader timed so long after mixing still counts as the fresh one (ours)."""
 MOST_STEP_K = 2.0
 """Two tests are alike within this difference of temperature (ours)."""
 

@@ -23,10 +23,14 @@ BATCHES = strict(
     required("made", Moment),
     required("made_ml", REAL),
     required("reusable", YesNo),
+    open_ended("keeps_full_months", INTEGER),
+    open_ended("keeps_part_months", INTEGER),
+    open_ended("price_minor", INTEGER),
     one_of("kind", get_args(SolutionKind), table="batches"),
     one_of("strength", get_args(Strength), table="batches"),
     yes_or_no("reusable", table="batches"),
     holds("made_ml >= 0", name="batches_made_ml_not_negative"),
+    holds("price_minor >= 0", name="batches_price_not_negative"),
 )
 
 BOTTLES = strict(

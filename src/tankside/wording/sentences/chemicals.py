@@ -20,6 +20,7 @@ SENTENCES = {
         "A packet for {packet_ml} cannot make {wanted_ml}: its powders have settled apart, "
         "so that a part of it is not what the whole is."
     ),
+    "price-unreadable": "'{typed}' is no price; write it as 12.50.",
     "percent-by-volume-is-measured": "{percent} is measured by volume, not weighed out.",
     "percent-by-weight-is-weighed": "{percent} is weighed: equal volumes of it do not weigh the same.",
     "percent-kind-not-said": "'{typed}' does not say percent of what.",

@@ -11,8 +11,6 @@ from hypothesis import strategies as st
 from tankside.core.refusals import Refused
 from tankside.core.shelf.contents import Contents, decanted, drawn, merged, which_to_use
 from tankside.core.shelf.fitness import Standing, fitness_of, may_develop
-from tankside.core.solutions.keeping import KeepingTime
-from tankside.core.sources import Provenance
 
 DAY = date(2026, 3, 1)
 volumes = st.floats(50, 2000)
@@ -54,11 +52,10 @@ def test_merging_adds_area_and_keeps_the_older_date(one: float, other: float, ar
 def test_contamination_spreads_and_stays() -> None:
     """Into what it is merged with, and into every bottle it is decanted to."""
     both = merged(contents(250, 0), contents(250, 0, spoilt=True), into_ml=500, on=DAY)
-    rule = KeepingTime(6, 2, Provenance("from memory"))
 
     assert both.contaminated
     assert [True, True] == [one.contaminated for one in decanted(both, [(200, 200)] * 2, on=DAY)]
-    assert which_to_use([both], ml=100, keeping=rule, today=DAY) is None
+    assert which_to_use([(both, None)], ml=100, today=DAY) is None
 
 
 def test_a_contaminated_batch_is_never_offered_again() -> None:
