@@ -14,6 +14,7 @@ from tankside.core.refusals import Refused
 NOUNS = {
     "start": "Open Tankside in the browser.",
     "roll": "Add, list, find and change rolls.",
+    "shelf": "Every bottle: what is left, and until when it is good.",
     "plan": "Make a plan of rolls, or show the latest.",
     "journal": "Every run, or one beside its plan.",
     "curve": "What a step strip tells: speed, contrast, useful range.",

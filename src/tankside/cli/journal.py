@@ -95,6 +95,7 @@ def _say(read: ReadTankful, own: Preferences) -> None:
     """One tankful in sentences."""
     from tankside.wording.deviations import say_deviation
     from tankside.wording.journal import read_words, verdict
+    from tankside.wording.keeping import anyway_sentences
     from tankside.wording.permanence import wash_verdict
     from tankside.wording.proposals import say_proposal
 
@@ -102,6 +103,9 @@ def _say(read: ReadTankful, own: Preferences) -> None:
     for line in (read_words(read.counted), wash_verdict(read.wash) if read.wash else ""):
         if line:
             click.echo(f"  {line}")
+    day = read.run.state.plan.starts or read.run.state.plan.made
+    for line in anyway_sentences(read.run.state.plan, read.letter, day.date()):
+        click.echo(f"  Against the advice: {line}")
     for one in read.deviations:
         click.echo(f"  {say_deviation(one, read.run.state, own).whole}")
     if not read.deviations:

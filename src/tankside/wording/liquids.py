@@ -24,16 +24,22 @@ def amount_sentence(liquid: Liquid, preferences: Preferences) -> str:
     '1250 mL of Stop, 1+19: 63 mL, then water up to 1250 mL.'
     """
     whole = volume_text(liquid.volume_ml, preferences)
+    drawn = drawn_words(liquid)
     if liquid.water_ml <= 0:
-        return f"{whole} of {liquid.name}, undiluted."
+        return f"{whole} of {liquid.name}, undiluted{drawn}."
     named = f"{whole} of {liquid.name}, {liquid.parts}"
     if liquid.reusable and liquid.bottle is not None:
         return f"{named}."
     mark_ml = mark_for(liquid.stock_ml)
-    stock = volume_text(liquid.stock_ml, preferences, mark_ml=mark_ml)
+    stock = volume_text(liquid.stock_ml, preferences, mark_ml=mark_ml) + drawn
     if abs(to_step(liquid.water_ml, mark_for(liquid.water_ml)) - liquid.water_ml) > LEAST_SEEN_ML:
         return f"{named}: {stock}, then water up to {whole}."
     return f"{named}: {stock} and {volume_text(liquid.water_ml, preferences, mark_ml=mark_ml)} of water."
+
+
+def drawn_words(liquid: Liquid) -> str:
+    """The bottle that its stock is drawn from, where the shelf has one."""
+    return f" from {liquid.stock_from}" if liquid.stock_from else ""
 
 
 def make_sentences(item: ToMake, preferences: Preferences) -> tuple[str, ...]:
@@ -55,7 +61,7 @@ def make_sentences(item: ToMake, preferences: Preferences) -> tuple[str, ...]:
     gives = temperature_text(waters.gives_c, preferences)
     return (
         f"{volume_text(liquid.volume_ml, preferences)} of {liquid.name}, {liquid.parts}.",
-        f"{stock} of {liquid.name}, {hot} of hot water, {cold} of cold: {gives}.",
+        f"{stock} of {liquid.name}{drawn_words(liquid)}, {hot} of hot water, {cold} of cold: {gives}.",
         read,
     )
 

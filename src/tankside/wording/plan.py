@@ -7,12 +7,19 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from tankside.core.planning.plan import Doubtful, Held, Plan, PlannedTankful
 from tankside.core.planning.timetable import Timetable
+from tankside.core.planning.wish import FirstUse
 from tankside.core.quantities.display import plain_number, planned_time, temperature_text, time_text
 from tankside.core.quantities.preferences import Preferences
+from tankside.core.shelf.fitness import Reason
+from tankside.wording.keeping import HELD_FOR
 
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 COUNTS = ("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine")
-FIRST_USES = {"batch": "a new batch", "combination": "a new combination", "thermometer": "a new thermometer"}
+FIRST_USES: dict[FirstUse | Reason, str] = {
+    "batch": "a new batch",
+    "combination": "a new combination",
+    "thermometer": "a new thermometer",
+}
 
 
 def heading(plan: Plan, today: date) -> str:
@@ -96,8 +103,10 @@ def tank_sentence(tankful: PlannedTankful, preferences: Preferences) -> str:
 
 def held_sentence(held: Held) -> str:
     """Why a precious roll is not in the plan."""
-    uses = " and ".join(FIRST_USES[one] for one in held.because)
-    return f"{held.code} is precious and is held: it would be the first through {uses}."
+    uses = [FIRST_USES[one] for one in held.because if one in FIRST_USES]
+    against = [HELD_FOR[one] for one in held.because if one in HELD_FOR]
+    first = [f"it would be the first through {' and '.join(uses)}"] if uses else []
+    return f"{held.code} is precious and is held: {', and '.join([*first, *against])}."
 
 
 def doubtful_sentence(one: Doubtful) -> str:

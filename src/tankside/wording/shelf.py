@@ -18,10 +18,13 @@ ACTS: dict[LineKind, str] = {
     "returned": "{ml} poured back",
     "charged": "{rolls} went through it",
     "topped up": "{ml} topped up",
+    "filtered": "filtered",
     "tested": "tested",
     "contaminated": "something else got in",
     "discarded": "poured away",
 }
+
+LEADER = "a leader was black in {seconds} s{fresh}"
 
 
 def rolls_left(left: CapacityLeft) -> str:
@@ -40,6 +43,11 @@ def capacity_sentence(left: CapacityLeft, *, planned: float, named: float) -> st
     """What was used, and that two sources differ."""
     between = f"{floor(planned + 1e-9)} to {floor(named + 1e-9)}"
     return f"{_rolls(left.used_units)} used of {between}. Two sources differ."
+
+
+def bottle_name(batch: Batch) -> str:
+    """The person's name for what is in a bottle, with its parts where it is diluted."""
+    return f"{batch.name}, {batch.parts}" if batch.strength == "working" else batch.name
 
 
 def standing(batch: Batch, stands: Account, preferences: Preferences) -> str:
@@ -67,8 +75,11 @@ def line_words(line: LedgerLine, preferences: Preferences) -> str:
     >>> line_words(LedgerLine("K7M4-T", "drawn", -500.0), Preferences())
     '500 mL poured out'
     """
-    told = ACTS[line.kind].format(
-        ml=volume_text(abs(line.ml), preferences), rolls=_rolls(abs(line.area_units))
+    told = (LEADER if line.test and line.test.kind == "leader" else ACTS[line.kind]).format(
+        seconds=f"{line.test.seconds or 0:.0f}" if line.test else "",
+        fresh=", while it was fresh" if line.test and line.test.fresh else "",
+        ml=volume_text(abs(line.ml), preferences),
+        rolls=_rolls(abs(line.area_units)),
     )
     area = f", after {_rolls(line.area_units)}" if line.kind == "returned" and line.area_units else ""
     back = ", taken back" if line.reverses else ""

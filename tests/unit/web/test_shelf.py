@@ -82,3 +82,90 @@ def test_the_next_plan_takes_it(client: TestClient) -> None:
     client.app.state.house.clock.seconds += 60  # type: ignore[attr-defined]
 
     assert code in client.post("/plan/rolls", data={"roll": roll}).text
+
+
+STOCK = {"kind": "developer", "name": "Umber", "parts": "stock", "used": "", "full": "6", "part": "2"}
+
+
+def test_a_stock_says_until_when_it_is_good(client: TestClient) -> None:
+    """Six months from 25 November; in a bottle twice as large, two."""
+    full, half = code_of(client, **STOCK), code_of(client, **STOCK, holds="2000")
+
+    assert "Good until 25 May." in client.get(f"/shelf/{full}").text
+    assert "Good until 25 Jan." in client.get(f"/shelf/{half}").text
+    assert "part full since 25 Nov in a bottle of 2000 mL" in client.get(f"/shelf/{half}").text
+
+
+def test_a_litre_is_decanted_and_taken_back(client: TestClient) -> None:
+    """Four codes to write; the litre leaves the shelf; taken back it stands there again."""
+    code = code_of(client, **STOCK)
+    page = client.post(f"/shelf/{code}/decant", data={"count": "4", "holds": "250"}).text
+    assert 4 == page.split("Write")[1].split("on the bottles")[0].count("ready-code-letters")
+    assert code not in client.get("/shelf").text
+    act = page.split('name="act" value="')[1].split('"')[0]
+    client.post(f"/shelf/{code}/take-back", data={"act": act})
+    shelf = client.get("/shelf").text
+
+    assert code in shelf
+    assert "1 bottle." in shelf
+
+
+def test_too_many_bottles_are_refused_at_their_field(client: TestClient) -> None:
+    """A litre does not fill five quarters; nothing is booked and what was typed stays."""
+    code = code_of(client, **STOCK)
+    answer = client.post(f"/shelf/{code}/decant", data={"count": "5", "holds": "250"})
+
+    assert (422, True) == (answer.status_code, 'id="count-refused"' in answer.text)
+    assert "1 bottle." in client.get("/shelf").text
+
+
+def test_another_is_poured_in_topped_up_and_filtered(client: TestClient) -> None:
+    """Rolls add up, and the ledger says each act."""
+    into, other = (
+        code_of(client, volume="500", holds="1000", used="4"),
+        code_of(client, volume="300", used="2"),
+    )
+    client.post(f"/shelf/{into}/pour-in", data={"other": other})
+    client.post(f"/shelf/{into}/top-up", data={"ml": "100"})
+    client.post(f"/shelf/{into}/filtered", data={})
+    page = client.get(f"/shelf/{into}").text
+
+    for words in (f"300 mL decanted: from {other}", "100 mL topped up", "Filtered", "6 rolls used"):
+        assert words in page
+    assert other not in client.get("/shelf").text
+
+
+def test_what_is_not_alike_is_not_poured_together(client: TestClient) -> None:
+    """Nor more than there is room for."""
+    into = code_of(client, volume="500", holds="1000")
+    thinner = code_of(client, volume="300", parts="1+9")
+    answer = client.post(f"/shelf/{into}/pour-in", data={"other": thinner})
+    over = client.post(f"/shelf/{into}/top-up", data={"ml": "600"})
+
+    assert (422, 422) == (answer.status_code, over.status_code)
+    assert 'id="other-refused"' not in client.get(f"/shelf/{into}").text
+
+
+def test_a_leader_is_timed_fresh_and_tonight(client: TestClient) -> None:
+    """Offered while it is new; 120 s after 35 s is no for this batch."""
+    code = code_of(client, **STOCK)
+    assert "While it is fresh" in client.get(f"/shelf/{code}?new=yes").text
+    early = client.post(f"/shelf/{code}/leader", data={"seconds": "120", "temp_c": "20"})
+    assert 422 == early.status_code
+    client.post(f"/shelf/{code}/leader", data={"seconds": "35", "temp_c": "20", "fresh": "yes"})
+    page = client.post(f"/shelf/{code}/leader", data={"seconds": "2:00", "temp_c": "20"}).text
+
+    assert "Its leader took 3.4 times its fresh time: not for this batch." in page
+    assert "A leader was black in 35 s, while it was fresh" in page
+
+
+def test_months_and_price_may_be_typed_later(client: TestClient) -> None:
+    """Kept with the batch; nonsense is refused at its field."""
+    code = code_of(client, **{**STOCK, "full": "", "part": ""})
+    assert "How long it keeps is on its leaflet." in client.get(f"/shelf/{code}").text
+    refused = client.post(f"/shelf/{code}/keeps", data={"full": "2", "part": "6", "price": "dear"})
+    page = client.post(f"/shelf/{code}/keeps", data={"full": "6", "part": "2", "price": "12.50"}).text
+
+    assert 422 == refused.status_code
+    assert 'id="part-refused"' in refused.text or 'id="price-refused"' in refused.text
+    assert "Keeps 6 months in a full bottle, 2 months once part full; typed from its leaflet." in page

@@ -3,6 +3,7 @@
 from tankside.web.pages import (
     again,
     begin,
+    bottle,
     change,
     densities,
     journal,
@@ -31,6 +32,7 @@ ROUTERS = (
     rolls.router,
     shelf_why.router,
     shelf.router,
+    bottle.router,
     plan.router,
     ready.router,
     why.router,

@@ -1,10 +1,10 @@
-"""The Shelf: every bottle as its vessel, one bottle's ledger, mixing and pouring away."""
+"""The Shelf: every bottle as its vessel, and a bottle put there."""
 
 from __future__ import annotations
 
 from typing import Any, cast, get_args
 
-from fastapi import APIRouter, HTTPException
+from fastapi import APIRouter
 from starlette.requests import Request
 from starlette.responses import Response
 
@@ -12,7 +12,6 @@ from tankside.core.quantities.display import volume_sign
 from tankside.core.quantities.entry import read_volume
 from tankside.core.quantities.preferences import Preferences, preferences_from
 from tankside.core.refusals import Refused, refuse
-from tankside.core.shelf.bottles import Bottle
 from tankside.core.solutions.kinds import SolutionKind
 from tankside.core.solutions.notation import read_dilution
 from tankside.web.addresses import go_to
@@ -20,26 +19,25 @@ from tankside.web.desk import InHouse
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.vessel import empty_vessel
 from tankside.web.forms import Form, TypedForm, number_of, read_all
-from tankside.web.shown.shelf import ledger_told, on_shelf
+from tankside.web.shown.shelf import on_shelf
 from tankside.web.templating import page
+from tankside.web.typed.bottle import batch_readers
 from tankside.web.typed.first_evening import name_of
 from tankside.workflows.get_ready import Marks
 from tankside.workflows.house import House
-from tankside.workflows.keep_bottles import contaminate, discard
 from tankside.workflows.mix_bottle import Mixed, mix_bottle
 
 router = APIRouter(prefix="/shelf")
 
 VESSEL = empty_vessel(graduation(low=0, high=1000, unit=50, long=5, middle=5, length_px=380, upward=True))
 KINDS = tuple((kind, kind.capitalize()) for kind in get_args(SolutionKind) if kind != "water")
-FIELDS = ("kind", "name", "parts", "volume", "used", "cap", "place")
-LONGEST_WORDS = 120
+FIELDS = ("kind", "name", "parts", "volume", "used", "cap", "place", "holds", "full", "part", "price")
 
 
 @router.get("")
 def show(request: Request, house: InHouse) -> Response:
     """What stands there and what is left in it."""
-    bottles = on_shelf(house.desk, _preferences(house))
+    bottles = on_shelf(house.desk, _preferences(house), house.zone, house.clock.now())
     return page(
         request, "pages/shelf.html", here="Shelf", vessel=VESSEL, bottles=bottles,
         spoilt=sum(one.spoilt for one in bottles), tanks=house.desk.tanks.all(), signs=_signs(house),
@@ -47,9 +45,11 @@ def show(request: Request, house: InHouse) -> Response:
 
 
 @router.get("/mix")
-def ask_mix(request: Request, house: InHouse) -> Response:
+def ask_mix(
+    request: Request, house: InHouse, kind: str = "fixer", name: str = "", parts: str = "1+4"
+) -> Response:
     """A bottle mixed outside a plan, or one that stands there already."""
-    return _ask(request, house, Form.filled(kind="fixer", parts="1+4"))
+    return _ask(request, house, Form.filled(kind=kind, name=name, parts=parts))
 
 
 @router.post("/mix")
@@ -64,43 +64,14 @@ def mix(request: Request, house: InHouse, form: TypedForm) -> Response:
                 "parts": lambda: read_dilution(form.text("parts")),
                 "volume": lambda: read_volume(form.text("volume"), preferences),
                 "used": lambda: number_of(form, "used"),
+                **batch_readers(form, preferences),
             }
         )
-        bottle = mix_bottle(house.desk, house.dice, _mixed(told), _marks(form), house.clock.now())
+        marks = Marks(form.text("cap"), form.text("place"), told["holds"])
+        bottle = mix_bottle(house.desk, house.dice, _mixed(told), marks, house.clock.now())
     except Refused as refused:
         return _ask(request, house, form, refused=refused)
     return go_to(request, f"/shelf/{bottle.code}?new=yes")
-
-
-@router.get("/{code}")
-def one(request: Request, house: InHouse, code: str, new: str = "") -> Response:
-    """One bottle and its ledger."""
-    bottle = _known(house, code)
-    told = ledger_told(house.desk, bottle, _preferences(house), house.zone)
-    return page(request, "shelf/bottle.html", here="Shelf", told=told, new=bool(new), signs=_signs(house))
-
-
-@router.post("/{code}/discard")
-def pour_away(request: Request, house: InHouse, code: str) -> Response:
-    """Pour away all that is in it, once this was confirmed."""
-    discard(house.desk, house.dice, _known(house, code).code, house.clock.now())
-    return go_to(request, "/shelf")
-
-
-@router.post("/{code}/contaminated")
-def spoilt(request: Request, house: InHouse, code: str, form: TypedForm) -> Response:
-    """Note that something else got in."""
-    words = form.text("words")[:LONGEST_WORDS]
-    contaminate(house.desk, house.dice, _known(house, code).code, house.clock.now(), words=words)
-    return go_to(request, f"/shelf/{code}")
-
-
-def _known(house: House, code: str) -> Bottle:
-    """The bottle under a code; 404 where there is none."""
-    found = house.desk.bottles.by_code(code)
-    if found is None:
-        raise HTTPException(404)
-    return found
 
 
 def _preferences(house: House) -> Preferences:
@@ -123,18 +94,17 @@ def _kind(form: Form) -> SolutionKind:
 
 def _mixed(told: dict[str, Any]) -> Mixed:
     """What the form says of a bottle."""
-    return Mixed(told["kind"], told["name"], told["parts"], told["volume"], told["used"])
-
-
-def _marks(form: Form) -> Marks:
-    """The person's own signs on it."""
-    return Marks(form.text("cap"), form.text("place"))
+    return Mixed(
+        told["kind"], told["name"], told["parts"], told["volume"], told["used"], told["full"], told["price"]
+    )
 
 
 def _ask(request: Request, house: House, form: Form, *, refused: Refused | None = None) -> Response:
     """The form of a bottle."""
     if refused is not None:
-        form = form.refused_by(refused, say=request.app.state.say, fields=FIELDS)
+        at = {"full_months": "full", "part_months": "part"}
+        placed = (one.placed(at.get(one.at or "", one.at or "")) for one in refused.refusals)
+        form = form.refused_by(Refused(*placed), say=request.app.state.say, fields=FIELDS)
     return page(
         request,
         "shelf/mix.html",
@@ -142,5 +112,6 @@ def _ask(request: Request, house: House, form: Form, *, refused: Refused | None 
         here="Shelf",
         form=form,
         kinds=KINDS,
+        developers=sorted({one.developer for one in house.desk.combinations.all()}),
         signs=_signs(house),
     )

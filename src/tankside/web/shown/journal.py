@@ -18,6 +18,7 @@ from tankside.web.drawing.kinds import SIGNS, Sign, sign_of_bath
 from tankside.wording.cues import BATHS
 from tankside.wording.deviations import say_deviation
 from tankside.wording.journal import read_words, verdict, why_counted
+from tankside.wording.keeping import anyway_sentences
 from tankside.wording.permanence import wash_verdict
 from tankside.wording.proposals import SaidProposal, say_proposal
 from tankside.workflows.moments import EPOCH
@@ -70,6 +71,7 @@ class ShownTankful:
     wash: str
     why: tuple[tuple[str, str], ...]
     doors: tuple[tuple[str, str], ...]
+    anyway: tuple[str, ...]
     differed: tuple[Differed, ...]
     laptop: Picture | None
     phone: Picture | None
@@ -107,6 +109,7 @@ def shown_tankful(read: ReadTankful, preferences: Preferences) -> ShownTankful:
         wash=wash_verdict(read.wash) if read.wash else "",
         why=why_counted(read.counted, read.planned.development, preferences),
         doors=_doors(read),
+        anyway=anyway_sentences(read.run.state.plan, read.letter, opened.date()),
         differed=differed,
         laptop=pictures[0],
         phone=pictures[1],

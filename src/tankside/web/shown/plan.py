@@ -6,13 +6,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from tankside.core.planning.plan import Liquid, Plan, PlannedTankful
+from tankside.core.planning.plan import DoubtStanding, Liquid, Plan, PlannedTankful
 from tankside.core.planning.timetable import Timetable, timetable
 from tankside.core.quantities.display import temperature_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.web.drawing.kinds import Sign, sign_of_bath
 from tankside.web.shown.evening import Pictures, pictures
 from tankside.wording.assumed import assumed_sentence
+from tankside.wording.keeping import doubt_heading, doubt_sentence
 from tankside.wording.liquids import amount_sentence
 from tankside.wording.plan import (
     doubtful_sentence,
@@ -69,6 +70,17 @@ class LiquidTold:
 
 
 @dataclass(frozen=True, slots=True)
+class BottlePlate:
+    """A bottle that something speaks against; `standing` says which ways on there are."""
+
+    code: str
+    name: str
+    heading: str
+    sentence: str
+    standing: DoubtStanding
+
+
+@dataclass(frozen=True, slots=True)
 class ShownPlan:
     """Everything the page shows of a plan."""
 
@@ -81,6 +93,7 @@ class ShownPlan:
     times: tuple[TimeTold, ...]
     liquids: tuple[LiquidTold, ...]
     doubtful: tuple[str, ...]
+    bottles: tuple[BottlePlate, ...]
     held: tuple[str, ...]
     assumed: str
 
@@ -100,6 +113,10 @@ def shown_plan(
         tuple(_time(one, preferences, learnt, several=len(plan.tankfuls) > 1) for one in plan.tankfuls),
         tuple(_liquid(one, preferences) for one in plan.liquids),
         _doubtful(plan, timed),
+        tuple(
+            BottlePlate(one.bottle, one.name, doubt_heading(one), doubt_sentence(one, today), one.standing)
+            for one in plan.bottles
+        ),
         tuple(held_sentence(one) for one in plan.held),
         assumed_sentence(plan.assumed, preferences),
     )

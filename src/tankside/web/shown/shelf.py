@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from zoneinfo import ZoneInfo
 
 from tankside.core.permanence.capacity import ROLLS_PER_L_NAMED, ROLLS_PER_L_PLANNED, Fixed, capacity_left
 from tankside.core.quantities.display import volume_text
 from tankside.core.quantities.preferences import Preferences
+from tankside.core.run.instants import Instant
 from tankside.core.shelf.accounts import Account, account
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle
@@ -15,7 +16,10 @@ from tankside.web.drawing.kinds import Sign, sign_of_solution
 from tankside.web.drawing.levels import Levels, levels
 from tankside.web.drawing.stock import Stock, long_step, stock
 from tankside.web.drawing.vessel import Cylinder, cylinder
-from tankside.wording.shelf import capacity_sentence, line_words, rolls_left, standing
+from tankside.wording.keeping import until_sentence
+from tankside.wording.shelf import bottle_name, capacity_sentence, line_words, rolls_left, standing
+from tankside.workflows.look_at_shelf import bottles_now
+from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk
 
 SMALLEST_COUNTED_ML = 50.0
@@ -41,11 +45,12 @@ class OnShelf:
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """One line of a ledger."""
+    """One line of a ledger; `act` is the act at the shelf that may be taken back, empty for any other."""
 
     when: str
     words: str
     after: str
+    act: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,14 +62,18 @@ class Told:
     picture: Levels | None
 
 
-def on_shelf(desk: Desk, preferences: Preferences) -> tuple[OnShelf, ...]:
-    """Every bottle that was not poured away, those that are spoilt last."""
-    batches = {one.key: one for one in desk.batches.all()}
+def on_shelf(desk: Desk, preferences: Preferences, zone: str, now: Instant) -> tuple[OnShelf, ...]:
+    """Every bottle with something in it, those that are spoilt last; each says until when it is good."""
+    there = ZoneInfo(zone)
+    today = moment_of(now).astimezone(there).date()
     shown = (
-        bottle_told(one, batches[one.batch], account(desk.ledger.of_bottle(one.code)), preferences)
-        for one in desk.bottles.all()
+        replace(told, more=f"{told.more} {until}".strip() if not told.spoilt else told.more)
+        for one in bottles_now(desk, there, today)
+        if not one.empty
+        for told in (bottle_told(one.bottle, one.batch, one.account, preferences),)
+        for until in (until_sentence(one.until, today),)
     )
-    return tuple(sorted((one for one in shown if not one.gone), key=lambda one: one.spoilt))
+    return tuple(sorted(shown, key=lambda one: one.spoilt))
 
 
 def bottle_told(bottle: Bottle, batch: Batch, stands: Account, preferences: Preferences) -> OnShelf:
@@ -89,7 +98,7 @@ def bottle_told(bottle: Bottle, batch: Batch, stands: Account, preferences: Pref
         drawn = stock(capacity_ml=bottle.holds_ml, holds_ml=ml, rolls_at_most=named, rolls_left=(low, high))
     return OnShelf(
         bottle.code,
-        f"{batch.name}, {batch.parts}" if batch.strength == "working" else batch.name,
+        bottle_name(batch),
         bottle.cap,
         bottle.place,
         sign_of_solution(batch.kind),
@@ -116,21 +125,31 @@ def ledger_told(desk: Desk, bottle: Bottle, preferences: Preferences, zone: str)
     batch = desk.batches.by_key(bottle.batch)
     assert batch is not None
     booked = desk.ledger.of_bottle(bottle.code)
+    undone = {one.line.reverses for one in booked}
     after, volumes = 0.0, []
     for one in booked:
         after += one.line.ml
         volumes.append(after)
     return Told(
         bottle_told(bottle, batch, account(booked), preferences),
-        tuple(_line(one, ml, preferences, zone) for one, ml in zip(booked, volumes, strict=True)),
+        tuple(
+            _line(one, ml, preferences, zone, may_go_back=one.key not in undone)
+            for one, ml in zip(booked, volumes, strict=True)
+        ),
         levels(volumes, capacity_ml=max([bottle.holds_ml, *volumes])) if volumes else None,
     )
 
 
-def _line(booking: Booking, after_ml: float, preferences: Preferences, zone: str) -> Line:
+def _line(
+    booking: Booking, after_ml: float, preferences: Preferences, zone: str, *, may_go_back: bool
+) -> Line:
     """One line with what was left after it."""
     at = booking.recorded.astimezone(ZoneInfo(zone))
     words = line_words(booking.line, preferences)
+    of_shelf = booking.event.startswith("shelf:") and booking.line.reverses is None
     return Line(
-        f"{at:%Y-%m-%d %H:%M}", words[0].upper() + words[1:], volume_text(max(after_ml, 0.0), preferences)
+        f"{at:%Y-%m-%d %H:%M}",
+        words[0].upper() + words[1:],
+        volume_text(max(after_ml, 0.0), preferences),
+        booking.event if of_shelf and may_go_back else "",
     )

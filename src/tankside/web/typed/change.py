@@ -31,6 +31,7 @@ from tankside.workflows.change_plan import (
     SecondTank,
     StartLater,
     TakeAnyway,
+    TakeBottle,
 )
 
 SUPPLY_OF: dict[str, SolutionKind] = {
@@ -55,6 +56,7 @@ def read_change(form: Form, plan: Plan, wish: Wish, preferences: Preferences) ->
         "larger-tank": lambda: LargerTank(_volume(form, preferences)),
         "leave-out": lambda: LeaveOut(_key(of)),
         "take-anyway": lambda: TakeAnyway(_key(of)),
+        "take-bottle": lambda: TakeBottle(of),
         "later": lambda: StartLater(float(of) if of.lstrip("-").isdigit() else 0.0),
         "starts": lambda: _starts(form, plan, wish),
         "room": lambda: RoomIs(_room(form, preferences)),

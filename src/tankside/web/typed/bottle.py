@@ -1,0 +1,93 @@
+"""What is typed of a bottle: its size, how long its leaflet says it keeps, its price, a leader's time."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from tankside.core.quantities.entry import read_temperature, read_volume
+from tankside.core.quantities.preferences import Preferences
+from tankside.core.quantities.time_entry import read_time
+from tankside.core.refusals import refuse
+from tankside.core.solutions.keeping import KeepingTime, by_leaflet
+from tankside.core.solutions.leader_test import LeaderTest
+from tankside.web.forms import Form, number_of, read_all
+from tankside.workflows.pour_over import Empties
+from tankside.workflows.time_leader import Timed
+
+MINOR = 100
+"""Minor units in one: cents, pence."""
+
+
+def keeping_of(form: Form) -> KeepingTime | None:
+    """Months in a full bottle, and once part full; None where neither was typed."""
+    if not form.text("full"):
+        return None
+    part = _months(form, "part") if form.text("part") else None
+    return by_leaflet(_months(form, "full"), part)
+
+
+def price_of(form: Form) -> int | None:
+    """A price in whole minor units: '12.50' is 1250; None where nothing was typed."""
+    if not form.text("price"):
+        return None
+    minor = number_of(form, "price") * MINOR
+    if minor < 0 or abs(minor - round(minor)) > 1e-6:
+        raise refuse("price-unreadable", typed=form.text("price")[:20])
+    return round(minor)
+
+
+def size_of(form: Form, preferences: Preferences) -> float | None:
+    """What a bottle holds when full, in mL; None where it is just as large as what is in it."""
+    return read_volume(form.text("holds"), preferences) if form.text("holds") else None
+
+
+def batch_readers(form: Form, preferences: Preferences) -> dict[str, Callable[[], Any]]:
+    """The readers of what may be typed of a batch beside what it is."""
+    return {
+        "holds": lambda: size_of(form, preferences),
+        "full": lambda: keeping_of(form),
+        "price": lambda: price_of(form),
+    }
+
+
+def empties_of(form: Form, preferences: Preferences) -> Empties:
+    """So many bottles of such a size."""
+    told = read_all(
+        {
+            "count": lambda: _whole(form, "count"),
+            "holds": lambda: read_volume(form.text("holds"), preferences),
+        }
+    )
+    return Empties(told["count"], told["holds"])
+
+
+def leader_of(form: Form, preferences: Preferences) -> Timed:
+    """A leader's time and the developer's temperature."""
+    told = read_all(
+        {
+            "seconds": lambda: _seconds(form.text("seconds")),
+            "temp_c": lambda: read_temperature(form.text("temp_c"), preferences),
+        }
+    )
+    return Timed(
+        LeaderTest(told["seconds"], told["temp_c"]), form.text("fresh") == "yes", form.text("film")[:60]
+    )
+
+
+def _seconds(typed: str) -> float:
+    """Seconds as one counts them: a bare number is seconds here, for no leader takes an hour."""
+    return float(typed) if typed.isdigit() else read_time(typed)
+
+
+def _months(form: Form, name: str) -> int:
+    """A whole number of months."""
+    return _whole(form, name)
+
+
+def _whole(form: Form, name: str) -> int:
+    """A whole number."""
+    told = number_of(form, name)
+    if told != int(told):
+        raise refuse("number-unreadable", ways_on=("type-again",), typed=form.text(name)[:20])
+    return int(told)
