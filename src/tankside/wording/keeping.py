@@ -65,6 +65,15 @@ def rule_sentence(keeping: KeepingTime | None) -> str:
     return f"{told}; {keeping.provenance.at if keeping.provenance.how == 'own' else keeping.provenance.told}."
 
 
+def renewed_sentence(first_left: float) -> str:
+    """How new a topped-up bath is.
+
+    >>> renewed_sentence(0.484)
+    '48 % of it is still the first filling; a control strip says what it does.'
+    """
+    return f"{first_left * 100:.0f} % of it is still the first filling; a control strip says what it does."
+
+
 def leader_sentence(answer: LeaderAnswer) -> str:
     """What a leader test says.
 

@@ -75,6 +75,15 @@ def write_on_it(code: str) -> str:
     return f"Write {code} on it."
 
 
+def cost_sentence(minor: int) -> str:
+    """What a liquid costs a roll, in the person's own currency, whose name nobody asked.
+
+    >>> cost_sentence(313)
+    '3.13 a roll.'
+    """
+    return f"{minor // 100}.{minor % 100:02d} a roll."
+
+
 def keeps(liquid: Liquid) -> str:
     """Whether it goes back or away."""
     return "Kept and used again." if liquid.reusable else "Used once, then down the drain."

@@ -14,6 +14,7 @@ from tankside.core.shelf.accounts import account
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle, Strength
 from tankside.core.shelf.ledger import LedgerLine, LineKind
+from tankside.core.solutions.cost import Price, cost_of
 from tankside.workflows.keep_rolls import DRAWS
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
@@ -76,6 +77,8 @@ def liquid_made(
         )  # fmt: skip
     with desk.together():
         batch = _batch(dice, wanted, now, already)
+        if already is None:
+            batch = replace(batch, price_minor=_price(desk, wanted))
         desk.batches.add(batch)
         bottle = fresh_bottle(desk, dice, batch, marks or Marks(), now)
         desk.ledger.append(first_lines(dice, batch, bottle, now, already))
@@ -93,6 +96,15 @@ def _draw_stock(desk: Desk, dice: Dice, liquid: Liquid, into: Bottle, now: Insta
     there_ml = account(desk.ledger.of_bottle(code)).ml or 0.0
     line = LedgerLine(code, "drawn", ml=-min(liquid.stock_ml, there_ml), words=f"for {into.code}")
     book_act(desk, dice, [line], now)
+
+
+def _price(desk: Desk, liquid: Liquid) -> int | None:
+    """What a liquid costs by the price of the stock in it; water is free, an unknown price stays unknown."""
+    source = desk.bottles.by_code(liquid.stock_from) if liquid.stock_from else None
+    stock = desk.batches.by_key(source.batch) if source else None
+    if stock is None or stock.price_minor is None:
+        return None
+    return cost_of([(liquid.stock_ml, Price(stock.price_minor, stock.made_ml))])
 
 
 def _plan(desk: Desk, key: UUID) -> Plan:

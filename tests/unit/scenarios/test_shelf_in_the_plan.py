@@ -21,8 +21,9 @@ from tankside.core.solutions.leader_test import LeaderTest
 from tankside.core.solutions.notation import Dilution
 from tankside.workflows.begin_first_evening import begin_first_evening
 from tankside.workflows.change_plan import AsKeptNow, TakeAnyway, TakeBottle, change_plan
+from tankside.workflows.cost_of_plan import cost_a_roll
 from tankside.workflows.get_ready import Marks, liquid_made
-from tankside.workflows.keep_bottles import stands
+from tankside.workflows.keep_bottles import keep_typed, stands
 from tankside.workflows.keep_rolls import NewRoll, add_roll
 from tankside.workflows.look_at_shelf import bottles_now
 from tankside.workflows.make_plan import Chosen, make_plan
@@ -188,3 +189,25 @@ def test_after_the_last_date_the_plan_does_without() -> None:
 
     assert plan.liquid("develop-A").stock_from is None
     assert [("past-its-date", "test-due")] == [one.reasons for one in plan.bottles]
+
+
+def test_what_a_roll_costs_is_told_where_the_price_is_known() -> None:
+    """A litre of stock at 12.50: 250 mL are 3.13, before and after it is mixed; the others have no price."""
+    season = Season()
+    assert {} == cost_a_roll(season.desk, season.plan(MADE))
+    keep_typed(season.desk, season.litre.code, keeping=None, price_minor=1250)
+    plan = season.plan(MADE)
+    before = cost_a_roll(season.desk, plan)
+    made = liquid_made(season.desk, season.dice, plan.key, "develop-A", on(MADE, 19))
+
+    assert {"develop-A": 313} == before == cost_a_roll(season.desk, made.plan)
+    assert 750.0 == stands(season.desk, season.litre.code).ml
+
+
+def test_a_fixer_costs_the_share_of_its_life_that_a_roll_takes() -> None:
+    """A litre at 4.00 is planned for 20 rolls: 20 cents a roll of ordinary film."""
+    season = Season()
+    fixer = next(one for one in bottles_now(season.desk, ZONE, MADE) if one.batch.kind == "fixer")
+    keep_typed(season.desk, fixer.bottle.code, keeping=None, price_minor=400)
+
+    assert {"fix": 20} == cost_a_roll(season.desk, season.plan(MADE))

@@ -19,7 +19,7 @@ from tankside.web.forms import Form, TypedForm, read_all
 from tankside.web.shown.bottle import bottle_acts
 from tankside.web.shown.shelf import ledger_told
 from tankside.web.templating import page
-from tankside.web.typed.bottle import empties_of, keeping_of, leader_of, price_of
+from tankside.web.typed.bottle import empties_of, keeping_of, leader_of, price_of, typed_of
 from tankside.workflows.house import House
 from tankside.workflows.keep_bottles import contaminate, discard, keep_typed
 from tankside.workflows.pour_over import decant, filter_bottle, pour_together, top_up
@@ -165,7 +165,8 @@ def _screen(
     refused: Refused | None = None,
 ) -> Response:
     """The page of a bottle."""
-    preferences = _preferences(house)
+    preferences, batch = _preferences(house), house.desk.batches.by_key(bottle.batch)
+    form = Form({**(typed_of(batch) if batch else {}), **form.typed}, form.refusals)
     if refused is not None:
         at = {"full_months": "full", "part_months": "part"}
         placed = (each.placed(at.get(each.at or "", each.at or "")) for each in refused.refusals)

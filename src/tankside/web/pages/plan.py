@@ -20,6 +20,7 @@ from tankside.web.drawing.vessel import empty_vessel
 from tankside.web.forms import TypedForm
 from tankside.web.shown.plan import shown_plan
 from tankside.web.templating import page
+from tankside.workflows.cost_of_plan import cost_a_roll
 from tankside.workflows.house import House
 from tankside.workflows.keep_rolls import find_roll
 from tankside.workflows.make_plan import Chosen, make_plan, roll_without_time
@@ -39,7 +40,13 @@ def show(request: Request, house: InHouse) -> Response:
         return page(request, "pages/plan.html", here="Plan", vessel=VESSEL)
     preferences = preferences_from(house.desk.preferences.all())
     today = today_at(house, plan.place.zone)
-    shown = shown_plan(plan, preferences, today=today, learnt=what_changed(house.desk, plan))
+    shown = shown_plan(
+        plan,
+        preferences,
+        today=today,
+        learnt=what_changed(house.desk, plan),
+        costs=cost_a_roll(house.desk, plan),
+    )
     return page(request, "plan/show.html", here="Plan", plan=shown)
 
 

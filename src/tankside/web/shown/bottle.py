@@ -10,11 +10,13 @@ from tankside.core.quantities.display import volume_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.run.instants import Instant
 from tankside.core.shelf.accounts import LEAST_ML
+from tankside.core.shelf.renewed import first_filling_left
 from tankside.core.solutions.leader_test import leader_test_due
 from tankside.wording.keeping import (
     age_sentence,
     leader_sentence,
     reference_sentence,
+    renewed_sentence,
     rule_sentence,
     until_sentence,
 )
@@ -54,7 +56,12 @@ def bottle_acts(desk: Desk, code: str, preferences: Preferences, zone: str, now:
     today = moment_of(now).astimezone(there).date()
     bottles = bottles_now(desk, there, today)
     one = next(each for each in bottles if each.bottle.code == code)
-    told = (until_sentence(one.until, today), age_sentence(one.contents, today, preferences))
+    renewed = first_filling_left(desk.ledger.of_bottle(code))
+    told = (
+        until_sentence(one.until, today),
+        age_sentence(one.contents, today, preferences),
+        "" if renewed is None else renewed_sentence(renewed),
+    )
     room_ml = max(0.0, one.contents.holds_ml - one.contents.ml)
     return BottleActs(
         tuple(each for each in told if each),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -14,7 +14,7 @@ from tankside.web.drawing.kinds import Sign, sign_of_bath
 from tankside.web.shown.evening import Pictures, pictures
 from tankside.wording.assumed import assumed_sentence
 from tankside.wording.keeping import doubt_heading, doubt_sentence
-from tankside.wording.liquids import amount_sentence
+from tankside.wording.liquids import amount_sentence, cost_sentence
 from tankside.wording.plan import (
     doubtful_sentence,
     heading,
@@ -67,6 +67,7 @@ class LiquidTold:
     bottle: str | None
     mix_to: str
     why: str
+    cost: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +100,12 @@ class ShownPlan:
 
 
 def shown_plan(
-    plan: Plan, preferences: Preferences, *, today: date, learnt: Sequence[Learnt] = ()
+    plan: Plan,
+    preferences: Preferences,
+    *,
+    today: date,
+    learnt: Sequence[Learnt] = (),
+    costs: Mapping[str, int] | None = None,
 ) -> ShownPlan:
     """A plan as its page shows it on the day `today` at its place; `learnt` is what it does otherwise."""
     timed = timetable(plan)
@@ -111,7 +117,7 @@ def shown_plan(
         _signs(plan),
         tuple(TankfulRow(one.letter, one.tank.name, _film(one)) for one in plan.tankfuls),
         tuple(_time(one, preferences, learnt, several=len(plan.tankfuls) > 1) for one in plan.tankfuls),
-        tuple(_liquid(one, preferences) for one in plan.liquids),
+        tuple(_liquid(one, preferences, (costs or {}).get(one.key)) for one in plan.liquids),
         _doubtful(plan, timed),
         tuple(
             BottlePlate(one.bottle, one.name, doubt_heading(one), doubt_sentence(one, today), one.standing)
@@ -152,7 +158,7 @@ def _time(
     )
 
 
-def _liquid(liquid: Liquid, preferences: Preferences) -> LiquidTold:
+def _liquid(liquid: Liquid, preferences: Preferences, cost: int | None) -> LiquidTold:
     """One liquid with its amounts and the temperature it is mixed to."""
     mix_to = temperature_text(liquid.mix_to_c.value, preferences) if liquid.mix_to_c else ""
     return LiquidTold(
@@ -160,6 +166,7 @@ def _liquid(liquid: Liquid, preferences: Preferences) -> LiquidTold:
         liquid.bottle,
         mix_to,
         f"/plan/why/mix-to?tankful={liquid.key.removeprefix('develop-')}",
+        "" if cost is None else cost_sentence(cost),
     )
 
 

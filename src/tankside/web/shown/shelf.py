@@ -16,7 +16,7 @@ from tankside.web.drawing.kinds import Sign, sign_of_solution
 from tankside.web.drawing.levels import Levels, levels
 from tankside.web.drawing.stock import Stock, long_step, stock
 from tankside.web.drawing.vessel import Cylinder, cylinder
-from tankside.wording.keeping import until_sentence
+from tankside.wording.keeping import leader_sentence, until_sentence
 from tankside.wording.shelf import bottle_name, capacity_sentence, line_words, rolls_left, standing
 from tankside.workflows.look_at_shelf import bottles_now
 from tankside.workflows.moments import moment_of
@@ -67,11 +67,12 @@ def on_shelf(desk: Desk, preferences: Preferences, zone: str, now: Instant) -> t
     there = ZoneInfo(zone)
     today = moment_of(now).astimezone(there).date()
     shown = (
-        replace(told, more=f"{told.more} {until}".strip() if not told.spoilt else told.more)
+        told if told.spoilt else replace(told, more=" ".join(filter(None, (told.more, until, slow))))
         for one in bottles_now(desk, there, today)
         if not one.empty
         for told in (bottle_told(one.bottle, one.batch, one.account, preferences),)
         for until in (until_sentence(one.until, today),)
+        for slow in (leader_sentence(one.leader) if one.leader and one.leader.verdict != "good" else "",)
     )
     return tuple(sorted(shown, key=lambda one: one.spoilt))
 

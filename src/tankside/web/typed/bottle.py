@@ -9,6 +9,7 @@ from tankside.core.quantities.entry import read_temperature, read_volume
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.quantities.time_entry import read_time
 from tankside.core.refusals import refuse
+from tankside.core.shelf.bottles import Batch
 from tankside.core.solutions.keeping import KeepingTime, by_leaflet
 from tankside.core.solutions.leader_test import LeaderTest
 from tankside.web.forms import Form, number_of, read_all
@@ -35,6 +36,17 @@ def price_of(form: Form) -> int | None:
     if minor < 0 or abs(minor - round(minor)) > 1e-6:
         raise refuse("price-unreadable", typed=form.text("price")[:20])
     return round(minor)
+
+
+def typed_of(batch: Batch) -> dict[str, tuple[str, ...]]:
+    """What was typed of a batch, as it stands in the fields."""
+    keeping, minor = batch.keeping, batch.price_minor
+    told = {
+        "full": str(keeping.full_months) if keeping else "",
+        "part": str(keeping.part_full_months) if keeping and keeping.part_full_months else "",
+        "price": "" if minor is None else f"{minor / MINOR:.2f}",
+    }
+    return {name: (text,) for name, text in told.items() if text}
 
 
 def size_of(form: Form, preferences: Preferences) -> float | None:
