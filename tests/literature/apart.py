@@ -19,6 +19,8 @@ NOISE = 1e-9
 
 LEAST_SHOWN = 0.0001
 
+HEAD = "| science: what. *Against what* | worst |"
+
 STEADY = 0.25
 """Other machines may differ from the kept worst by this share of it."""
 
@@ -136,11 +138,11 @@ def table(kind: str) -> str:
     """The lines of a kind, as a table of Markdown."""
     worst = kept()
     rows = [
-        f"| [{one.page}]({one.page}.md) | {one.what} | {one.against} | {said(worst[one.number], one.unit)} |"
+        f"| [{one.page}]({one.page}.md): {one.what}. *{one.against}* | {said(worst[one.number], one.unit)} |"
         for one in lines()
         if one.kind == kind
     ]
-    return "\n".join(["| science | what | against what | worst |", "|---|---|---|---|", *rows])
+    return "\n".join([HEAD, "|---|---|", *rows])
 
 
 def _tests(told: list[str]) -> list[str]:

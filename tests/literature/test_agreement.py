@@ -7,7 +7,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from literature.apart import Apart, Kept, kept, lines, said, stale
+from literature.apart import HEAD, Apart, Kept, kept, lines, said, stale
 from literature.deviations import KINDS, PAGE, with_tables
 
 HERE = Path(__file__).parent
@@ -23,7 +23,7 @@ def test_the_page_shows_what_was_measured() -> None:
     text = PAGE.read_text(encoding="utf-8")
 
     assert text == with_tables(text)
-    assert len(KINDS) == text.count("| science | what | against what | worst |")
+    assert len(KINDS) == text.count(HEAD)
 
 
 def test_each_test_stands_on_one_line() -> None:

@@ -36,7 +36,7 @@ def field(
         spine.set_color(SECOND)
     axes.tick_params(colors=SECOND, labelsize=10, direction="out")
     axes.set_xlabel(across, color=INK, fontsize=11)
-    axes.set_ylabel(up, color=INK, fontsize=11)
+    axes.set_ylabel(up, color=INK, fontsize=11, labelpad=2)
     axes.set_xlim(across_range)
     axes.set_ylim(up_range)
     return axes
