@@ -11,6 +11,7 @@ from tankside.core.run.advise_wash import Left, WashAdvice, advise_wash
 from tankside.core.run.anchors import poured
 from tankside.core.run.state import Fill as FillNoted
 from tankside.core.run.state import Mark, Pass, TankfulState
+from tankside.web.screen.acts import whole_s
 from tankside.web.screen.values import Fill, Residual
 from tankside.wording.sink_baths import after_fill, last_doubt, residual
 
@@ -27,7 +28,9 @@ def residual_of(one: TankfulState, bath: PlannedBath, n: int, now_us: int) -> Re
     step_us = round(bath.times.aim_s * 1e6 / SAMPLES)
     sampled = [advise_wash(one, there, began + step_us * k) for k in range(SAMPLES + 1)]
     done, first = sampled[0].done, sampled[0]
-    trace = tuple((bath.times.aim_s * k / SAMPLES, _slow(each.now)) for k, each in enumerate(sampled))
+    trace = tuple(
+        (whole_s(bath.times.aim_s * k / SAMPLES), _slow(each.now)) for k, each in enumerate(sampled)
+    )
     fills = (
         *(Fill(((0.0, _slow(left)),), after_fill(left.n, left.slow_g_m2)) for left in done),
         Fill(trace, ""),
