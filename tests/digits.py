@@ -12,7 +12,7 @@ from typing import Any
 STEPS = {
     "°C": "0.1", "°F": "0.1", "K": "0.1", "C": "0.1",
     "s": "1", "min": "1", "minutes": "1", "%": "1", "EI": "0.1",
-    "fl oz": "0.01", "MB": "0.1", "rolls": "0.1", "roll": "0.1", "times": "0.1",
+    "fl oz": "0.01", "MB": "0.1", "rolls": "1", "roll": "1", "times": "0.1",
     "per 10 K": "0.1", "density": "0.01", "standard deviation": "0.001", "": "0.1",
 }  # fmt: skip
 """The finest step of a unit on any face; '' is a number without one. Ours: docs/how-to/amounts."""
@@ -60,6 +60,8 @@ def finest(unit: str, value: Decimal) -> Decimal:
         return Decimal("0.01") if abs(value) < 10 else Decimal("0.1")
     if unit in ("g/m²", "g/m2"):
         return max(Decimal("0.001"), Decimal(10) ** (value.adjusted() - 1)) if value else Decimal(1)
+    if unit in ("rolls", "roll") and value % Decimal("0.25") == 0:
+        return Decimal(1).scaleb(int(value.normalize().as_tuple().exponent))
     return Decimal(STEPS[unit])
 
 

@@ -99,11 +99,12 @@ def _test(typed: Typed, option: str, time: str, temperature: str) -> ClearingTes
 
 def _numbers(left: CapacityLeft, test: ClearingAnswer | None) -> dict[str, object]:
     """The answer as JSON tells it: two sources, never a mean."""
+    from tankside.core.quantities.display import ROLLS_STEP
     from tankside.wording.chemistry import whole_rolls
 
     count, rule = "Anchell (2008) p. 108", "NAVEDTRA 14209 (1993) p. 249"
     told: dict[str, object] = {
-        "used": as_number(left.used_units, "rolls", step=0.1, source="counted by area"),
+        "used": as_number(left.used_units, "rolls", step=ROLLS_STEP, source="counted by area"),
         "left": {
             "planned": as_number(
                 whole_rolls(left.left_planned), "rolls", step=1, source=f"{count}, 20 a litre"

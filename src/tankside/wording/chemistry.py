@@ -8,7 +8,7 @@ from tankside.core.permanence.capacity import CapacityLeft
 from tankside.core.permanence.clearing import ClearingAnswer
 from tankside.core.permanence.wash_plan import WashAnswer
 from tankside.core.permanence.washing import HALF_LIFE_NAMED_S, HALF_LIFE_PLANNED_S, LIMIT_G_M2
-from tankside.core.quantities.display import plain_number, time_text, to_step, volume_text
+from tankside.core.quantities.display import ROLLS_STEP, plain_number, time_text, to_step, volume_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.solutions.dissolving import Step
 from tankside.core.solutions.formulas import Part, Recipe
@@ -127,7 +127,7 @@ def capacity_sentences(left: CapacityLeft, working_ml: float, own: Preferences) 
     """What a fixer has taken and may take, by the source planned on and the one named."""
     planned, named = (whole_rolls(one) for one in (left.left_planned, left.left_named))
     told = (
-        f"{volume_text(working_ml, own)} have taken {left.used_units:.1f} rolls.",
+        f"{volume_text(working_ml, own)} have taken {to_step(left.used_units, ROLLS_STEP):g} rolls.",
         f"Left: {planned} to {named} by two sources. "
         f"Offered: {left.ordinary_rolls} ordinary or {left.tabular_rolls} tabular.",
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import floor
 
 from tankside.core.permanence.capacity import CapacityLeft
-from tankside.core.quantities.display import plain_number, volume_text
+from tankside.core.quantities.display import ROLLS_STEP, to_step, volume_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.shelf.accounts import Account
 from tankside.core.shelf.bottles import Batch
@@ -88,5 +88,5 @@ def line_words(line: LedgerLine, preferences: Preferences) -> str:
 
 def _rolls(units: float) -> str:
     """Rolls of 135-36 or 120, to a quarter."""
-    text = plain_number(units, 0.25) if units != round(units) else f"{units:.0f}"
+    text = f"{to_step(units, ROLLS_STEP):g}"
     return f"{text} roll{'' if text == '1' else 's'}"

@@ -81,7 +81,7 @@ def test_a_fixer_after_a_season() -> None:
     )  # fmt: skip
 
     assert [
-        "1000 mL have taken 15.0 rolls.",
+        "1000 mL have taken 15 rolls.",
         "Left: 5 to 10 by two sources. Offered: 5 ordinary or 3 tabular.",
         "The test piece took 1.2 times its fresh time: good. Fix 2:30; tabular or unknown film 3:45.",
     ] == told.stdout.splitlines()

@@ -16,6 +16,9 @@ DIGITAL_MARK = 0.1
 FACTOR_STEP = 0.1
 """To what a factor of the rate per 10 K is told."""
 
+ROLLS_STEP = 0.25
+"""Film area is counted in rolls to a quarter, which is one sheet of 4x5."""
+
 _FL_OZ_STEPS = (0.01, 0.05, 0.1, 0.25, 0.5, 1.0)
 _UNIT = {"C": "°C", "F": "°F", "ml": "mL", "us_fl_oz": "fl oz", "imperial_fl_oz": "fl oz"}
 _FINE = 3

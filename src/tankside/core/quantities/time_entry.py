@@ -11,7 +11,7 @@ from tankside.core.quantities.typed import MIXED, NUMBER, Candidate, number, one
 PLAINLY_MINUTES = 15
 """A bare whole number below this is minutes; from here on it may be seconds and is asked back."""
 
-_CLOCK = re.compile(r"(?:(\d{1,2}) ?: ?)?(\d{1,3}) ?: ?(\d{1,2})(?: ?(?:m|min|minutes?))?")
+_CLOCK = re.compile(r"(?:(\d{1,2}) ?: ?)?(\d{1,4}) ?: ?(\d{1,2})(?: ?(?:m|min|minutes?))?")
 _UNITS = re.compile(
     rf"(?:(?P<h>{MIXED}|{NUMBER}) ?(?:h|hrs?|hours?))? ?"
     rf"(?:(?P<m>{MIXED}|{NUMBER}) ?(?:m|mins?|minutes?|'))? ?"

@@ -29,6 +29,25 @@ def test_slower_film_keeps_more(soaks_s: list[float], half_life_s: float) -> Non
     assert quick <= slow
 
 
+@given(
+    soaks_s=soaks, fill_ml=st.floats(100, 1000), half_life_s=st.floats(5, 300), at=st.integers(0, 7),
+    more=st.floats(1.01, 2),
+)  # fmt: skip
+def test_more_of_anything_never_leaves_more(
+    soaks_s: list[float], fill_ml: float, half_life_s: float, at: int, more: float
+) -> None:
+    """Larger fills, one soak longer, or one more fill: no more is left in the film."""
+    longer = [one * (more if n == at % len(soaks_s) else 1) for n, one in enumerate(soaks_s)]
+    left, by_soak, by_fill, by_water = (
+        residual_after_fills(soaks_s=soaked, fill_ml=ml, half_life_s=half_life_s)[-1]
+        for soaked, ml in (
+            (soaks_s, fill_ml), (longer, fill_ml), ([*soaks_s, 60.0], fill_ml), (soaks_s, fill_ml * more),
+        )
+    )  # fmt: skip
+
+    assert max(by_soak, by_fill, by_water) <= left * (1 + 1e-9)
+
+
 def test_gelatin_on_both_sides_holds_twice_the_liquid() -> None:
     """120 and sheet film carry a coated back, counted over the same one-side area."""
     assert Held(4.0, 8.0) == Held().for_units(1.0, both_sides=True)
