@@ -27,6 +27,9 @@ FIRST = (
     "/leaflets", "/leaflets/new", "/shelf/mix", "/settings",
 )  # fmt: skip
 SEEN = ("aria-label", "aria-valuetext", "alt", "title", "value", "placeholder")
+BARE = {"densities": "density", "strip": "density", "why/contrast": "density", "why/wash": "g/m²"}
+"""What numbers without a unit are on the pages of this kind: densities and contrasts go to 0.01."""
+
 RUN = UUID(int=77)
 MOST = 150
 
@@ -97,12 +100,12 @@ def pages(house: House) -> dict[str, Read]:
 
 
 def test_every_page_of_the_demo(pages: dict[str, Read]) -> None:
-    """Words, fields, labels and the data of each; densities are typed and told to 0.01."""
+    """Words, fields, labels and the data of each, to the step of its units."""
     assert len(pages) > 40
     assert any("/plan/why/" in path for path in pages)
     fine = {}
     for path, page in pages.items():
-        bare = "density" if "densities" in path else ""
+        bare = next((unit for part, unit in BARE.items() if part in path), "")
         planned = path.startswith(("/plan", "/again")) and "back=sink" not in path
         found = [one for words in page.told for one in too_fine(words, planned=planned, bare=bare)]
         found += [one for data in page.json for one in json_too_fine(data)]
