@@ -8,12 +8,13 @@ from math import ceil, floor
 from tankside.core.planning.why import Figure, Length, Narrowing, PartOfDoubt, Why
 from tankside.core.quantities.display import shown, time_step_s, to_step
 from tankside.core.quantities.preferences import Preferences
-from tankside.wording.whys import contrast, fixing, order, stock, timing, washing, waters
+from tankside.wording.whys import contrast, fixing, keeping, order, stock, timing, washing, waters
 from tankside.wording.whys.amounts import STEPS, difference_text, value_text
 from tankside.wording.whys.words import PlotWords, WhyWords
 
 FAMILIES: tuple[WhyWords, ...] = (
     timing.WORDS, contrast.WORDS, waters.WORDS, order.WORDS, washing.WORDS, fixing.WORDS, stock.WORDS,
+    keeping.WORDS,
 )  # fmt: skip
 MEANS = {about: words for one in FAMILIES for about, words in one.means.items()}
 HEADLINES = {about: say for one in FAMILIES for about, say in one.headlines.items()}

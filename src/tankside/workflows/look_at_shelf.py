@@ -68,6 +68,11 @@ def bottles_now(desk: Desk, zone: tzinfo, today: date) -> tuple[BottleNow, ...]:
     )
 
 
+def bottle_now(desk: Desk, code: str, zone: tzinfo, today: date) -> BottleNow | None:
+    """The bottle of one code, as `bottles_now` tells it."""
+    return next((one for one in bottles_now(desk, zone, today) if one.bottle.code == code), None)
+
+
 def bottle_until(batch: Batch, contents: Contents) -> date | None:
     """The last day of one bottle, None where nobody knows how long it keeps."""
     return bottle_good_until(contents, batch.keeps) if batch.keeps else None

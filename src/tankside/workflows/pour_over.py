@@ -12,7 +12,7 @@ from tankside.core.shelf.bottles import Bottle
 from tankside.core.shelf.contents import decanted, merged
 from tankside.core.shelf.ledger import LedgerLine
 from tankside.workflows.get_ready import Marks, empty_bottle
-from tankside.workflows.look_at_shelf import BottleNow, bottles_now
+from tankside.workflows.look_at_shelf import BottleNow, bottle_now
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
 from tankside.workflows.shelf_acts import book_act
@@ -120,7 +120,7 @@ def _shares(ml: float, into: Empties) -> list[float]:
 
 def _known(desk: Desk, code: str, now: Instant, zone: tzinfo) -> BottleNow:
     """A bottle that stands there with something in it."""
-    found = next((one for one in bottles_now(desk, zone, _day(now, zone)) if one.bottle.code == code), None)
+    found = bottle_now(desk, code, zone, _day(now, zone))
     if found is None:
         raise refuse("no-such-bottle", bottle=code, ways_on=("look-at-the-shelf",))
     if found.contents.ml <= LEAST_ML or found.account.discarded:

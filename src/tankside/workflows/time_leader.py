@@ -9,7 +9,7 @@ from tankside.core.refusals import refuse
 from tankside.core.run.instants import Instant
 from tankside.core.shelf.ledger import BathTest, LedgerLine
 from tankside.core.solutions.leader_test import FRESH_DAYS, LeaderAnswer, LeaderTest, judge_leader
-from tankside.workflows.look_at_shelf import BottleNow, bottles_now
+from tankside.workflows.look_at_shelf import BottleNow, bottle_now
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk, Dice
 from tankside.workflows.shelf_acts import book_act
@@ -30,7 +30,7 @@ def time_leader(
     """Note a leader of one bottle; what it says against the fresh one, None for the fresh one itself."""
     today = moment_of(now).astimezone(zone).date()
     with desk.together():
-        found = next((one for one in bottles_now(desk, zone, today) if one.bottle.code == code), None)
+        found = bottle_now(desk, code, zone, today)
         if found is None:
             raise refuse("no-such-bottle", bottle=code, ways_on=("look-at-the-shelf",))
         if found.batch.kind != "developer":

@@ -169,3 +169,13 @@ def test_months_and_price_may_be_typed_later(client: TestClient) -> None:
     assert 422 == refused.status_code
     assert 'id="part-refused"' in refused.text or 'id="price-refused"' in refused.text
     assert "Keeps 6 months in a full bottle, 2 months once part full; typed from its leaflet." in page
+
+
+def test_the_date_opens_its_working(client: TestClient) -> None:
+    """The leaflet's months beside the day they come to; a bottle without them has no such page."""
+    known, unknown = code_of(client, **STOCK), code_of(client, **{**STOCK, "full": "", "part": ""})
+    page = client.get(f"/shelf/{known}/why/good-until")
+
+    assert (200, True) == (page.status_code, "good until 25 May 2027" in page.text)
+    assert f"/shelf/{known}/why/good-until" in client.get(f"/shelf/{known}").text
+    assert 200 != client.get(f"/shelf/{unknown}/why/good-until").status_code

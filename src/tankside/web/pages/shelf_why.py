@@ -10,7 +10,7 @@ from starlette.responses import Response
 
 from tankside.core.planning.why import AboutBottle
 from tankside.core.quantities.preferences import preferences_from
-from tankside.web.desk import AtDesk
+from tankside.web.desk import InHouse
 from tankside.web.why_screen import Back, why_screen
 from tankside.workflows.why_bottle import why_bottle
 
@@ -20,14 +20,15 @@ ABOUT: dict[str, AboutBottle] = {one: one for one in get_args(AboutBottle)}
 
 
 @router.get("/{code}/why/{about}")
-def show(request: Request, desk: AtDesk, code: str, about: str) -> Response:
+def show(request: Request, house: InHouse, code: str, about: str) -> Response:
     """The working of one number of a bottle."""
+    desk = house.desk
     bottle = desk.bottles.by_code(code)
     if bottle is None or about not in ABOUT:
         raise HTTPException(404)
     return why_screen(
         request,
-        why_bottle(desk, bottle, ABOUT[about]),
+        why_bottle(desk, bottle, ABOUT[about], zone=house.there),
         preferences_from(desk.preferences.all()),
         here="Shelf",
         back=Back(f"Back to {code}", f"/shelf/{code}"),

@@ -43,6 +43,7 @@ class BottleActs:
     """Everything on a bottle's page beside its level and ledger; `act` is offered while it may be used."""
 
     dates: tuple[str, ...]
+    until: bool
     rule: str
     leader: LeaderTold | None
     usable: bool
@@ -58,13 +59,14 @@ def bottle_acts(desk: Desk, code: str, preferences: Preferences, zone: str, now:
     one = next(each for each in bottles if each.bottle.code == code)
     renewed = first_filling_left(desk.ledger.of_bottle(code))
     told = (
-        until_sentence(one.until, today),
         age_sentence(one.contents, today, preferences),
+        until_sentence(one.until, today),
         "" if renewed is None else renewed_sentence(renewed),
     )
     room_ml = max(0.0, one.contents.holds_ml - one.contents.ml)
     return BottleActs(
         tuple(each for each in told if each),
+        one.until is not None,
         rule_sentence(one.batch.keeps),
         _leader(one, preferences, there, now) if one.batch.kind == "developer" else None,
         not one.account.discarded and one.contents.ml > LEAST_ML,

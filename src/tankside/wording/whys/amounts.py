@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date
 from math import floor, log10
 
 from tankside.core.quantities.display import plain_number, temperature_text, time_text, volume_text
@@ -13,6 +14,7 @@ STEPS = {"C": 0.1, "mL": 1.0, "contrast index": 0.01, "rolls": 1.0}
 
 UNIT_WORDS = {
     "s": "minutes", "contrast index": "contrast", "g/m2": "g/m²", "fills": "fills", "rolls": "rolls",
+    "months": "months from when it was made",
 }  # fmt: skip
 """What a scale counts, where the unit alone does not say it."""
 
@@ -34,6 +36,15 @@ def two_figures(value: float) -> str:
     return f"{value:.{min(3, max(0, 1 - floor(log10(value))))}f}"
 
 
+def day_of(day: date) -> str:
+    """A day with its year.
+
+    >>> day_of(date(2027, 5, 25))
+    '25 May 2027'
+    """
+    return f"{day.day} {day:%b} {day.year}"
+
+
 def rolls_text(value: float) -> str:
     """Rolls with the word: whole, or to a tenth where they are not."""
     many = plain_number(value, 1.0 if value == round(value) else 0.1)
@@ -49,6 +60,8 @@ SAID: dict[str, Callable[[float, Preferences], str]] = {
     "g/m2": lambda value, _: f"{two_figures(value)} g/m²",
     "rolls": lambda value, _: rolls_text(value),
     "fills": lambda value, _: f"{value:g}",
+    "months": lambda value, _: f"{plain_number(value, 1.0)} month{'' if round(value) == 1 else 's'}",
+    "day": lambda value, _: day_of(date.fromordinal(int(value))),
     "": lambda value, _: f"{value:g}",
 }
 """How a value is said, by its unit; any other unit stands after the number."""
