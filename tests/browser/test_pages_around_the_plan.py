@@ -13,6 +13,8 @@ SIX = {
     "time": "9:30", "temp": "20", "tank": "500", "reads": "", "answered": "reads",
 }  # fmt: skip
 FIXER = {"kind": "fixer", "name": "Fixer", "parts": "1+4", "volume": "1000", "used": "15", "cap": "white"}
+STOCK = {"kind": "developer", "name": "Umber", "parts": "stock", "volume": "1000", "full": "6", "part": "2"}
+SLOW = ({"seconds": "35", "temp_c": "20", "fresh": "yes"}, {"seconds": "120", "temp_c": "20"})
 PATHS = (
     "/plan/ready?made=fix", "/plan/ready?liquid=develop-A&jug=19.5", "/plan/why/time", "/plan/why/hot",
     "/plan/why/end", "/plan/change", "/leaflets", "/leaflets/new", "/place", "/shelf", "/shelf/mix",
@@ -31,11 +33,12 @@ CUT = """() => [...document.querySelectorAll('main *, .acts *')]
     .map(one => one.outerHTML.slice(0, 80))"""
 
 
-def post(page: Page, path: str, form: dict[str, str]) -> None:
-    """Send a form as a page of the house would."""
+def post(page: Page, path: str, form: dict[str, str]) -> str:
+    """Send a form as a page of the house would; where it leads is the answer."""
     address = page.evaluate("location.origin")
     sent = page.request.post(path, form=form, headers={"origin": address, "sec-fetch-site": "same-origin"})
     assert sent.ok, (path, sent.status)
+    return sent.url
 
 
 def test_every_page_around_the_plan_fits_and_is_clean(open_page: OpenPage, size: str, theme: str) -> None:
@@ -45,12 +48,17 @@ def test_every_page_around_the_plan_fits_and_is_clean(open_page: OpenPage, size:
     post(page, "/plan/ready/made", {"liquid": "fix", "how": "mixed", "cap": "white"})
     post(page, "/plan/ready/taps", {"liquid": "develop-A", "hot": "52", "cold": "14"})
     post(page, "/shelf/mix", FIXER)
+    bottle = "/shelf/" + post(page, "/shelf/mix", STOCK).split("/shelf/")[1].split("?")[0]
+    for leader in SLOW:
+        post(page, f"{bottle}/leader", leader)
     found = {}
-    for path in PATHS:
+    paths = (*PATHS, bottle, f"{bottle}/why/good-until")
+    for path in paths:
         page.goto(path)
+        page.evaluate("document.querySelectorAll('.shelf-acts details').forEach(one => { one.open = true })")
         found[path] = (sideways_px(page), page.evaluate(CUT), shortcomings(page))
 
-    assert {path: (0, [], []) for path in PATHS} == found
+    assert {path: (0, [], []) for path in paths} == found
 
 
 def test_a_first_evening_costs_six_answers_and_no_more(taps: Taps) -> None:
