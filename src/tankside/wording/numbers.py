@@ -45,7 +45,12 @@ def _said(name: str, value: Number, preferences: Preferences) -> str:
     if not isfinite(value):
         return "no number"
     said = ENDINGS.get(f"_{name}".rsplit("_", 1)[1])
-    return said(value, preferences) if said else f"{value:.12g}"
+    return said(value, preferences) if said else _bare(value)
+
+
+def _bare(value: float) -> str:
+    """A number without a unit: whole as it is, else to four figures, which is all that one reads or types."""
+    return f"{value:.0f}" if value == floor(value) else f"{value:.4g}"
 
 
 def _volume(volume_ml: float, preferences: Preferences) -> str:
@@ -61,7 +66,7 @@ ENDINGS: Mapping[str, Spoken] = {
     "c": temperature_text,
     "k": step_text,
     "ml": _volume,
-    "s": lambda value, _: time_text(value) if abs(value) >= 60 else f"{value:.3g} s",
+    "s": lambda value, _: time_text(value) if abs(value) >= 60 else f"{value:.2g} s",
     "m": lambda value, _: f"{value:.3g} m",
     "g": lambda value, _: f"{value:.3g} g",
     "percent": lambda value, _: f"{value:.3g} %",
