@@ -73,6 +73,12 @@ def test_every_function_of_a_science_says_where_it_comes_from() -> None:
     assert silent == []
 
 
+@pytest.mark.parametrize("part", ["Doubt:", ">>> "])
+def test_every_function_of_a_science_tells_its_doubt_and_shows_an_example(part: str) -> None:
+    """The stated uncertainty, if only 'none', and a line that the tests run."""
+    assert [] == [named for named, told in functions_of_sciences() if part not in told]
+
+
 def test_what_cites_a_source_is_checked_against_it() -> None:
     """By a test marked `checks(of=that function)`."""
     checked = checked_anywhere()

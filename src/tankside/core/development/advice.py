@@ -61,6 +61,9 @@ def reading_moves_the_end(rule: TimeRule) -> bool:
     """Whether a temperature read in the tank may move the end at all, by the method's time rule.
 
     Own model: docs/science/rate-and-equivalent-time. Doubt: none.
+
+    >>> reading_moves_the_end("rate"), reading_moves_the_end("completion")
+    (True, False)
     """
     match rule:
         case "rate":
@@ -118,9 +121,12 @@ def made_by(
 
 
 def size_of(percent: float) -> Size:
-    """How a miss of contrast looks: under 3 % too small to see, 3-9 % just, over 9 % will show.
+    """How a miss of contrast by `percent` looks: under 3 too small to see, to 9 just, over 9 it will show.
 
     Own model: docs/science/contrast-and-time. Doubt: eyes differ.
+
+    >>> size_of(-2.9), size_of(9.0), size_of(9.1)
+    ('too small to see', 'just', 'will show')
     """
     if abs(percent) < 3:
         return "too small to see"

@@ -100,6 +100,7 @@ def believed(aim: float, *, time_s: float, uniforms: FloatArray, evidence: Seque
     Doubt: of an end of an interval about 3 % of its width with 4,000 draws.
 
     >>> from tankside.core.doubt.groups import uniform_draws
+    >>> from tankside.core.doubt.groups import uniform_draws
     >>> draws = uniform_draws(1, count=4000, columns=INPUTS)
     >>> before = believed(0.56, time_s=570, uniforms=draws)
     >>> after = believed(0.56, time_s=570, uniforms=draws, evidence=[of_strip(0.62, sd=0.01, time_s=570)])
@@ -127,6 +128,11 @@ def time_for(belief: Belief, wanted: float) -> Estimate:
 
     Arguments: `wanted` contrast, refused where one draw in twenty or more could never reach it.
     Own model: docs/science/contrast-and-time: `contrast_at` inverted. Doubt: the interval.
+
+    >>> from tankside.core.doubt.groups import uniform_draws
+    >>> draws = uniform_draws(1, count=2000, columns=INPUTS)
+    >>> round(time_for(believed(0.56, time_s=570, uniforms=draws), 0.56).value, -1)
+    570.0
     """
     if not wanted > 0 or np.sum(belief.weight[belief.c_inf <= wanted]) >= 0.05:
         raise refuse(
@@ -142,6 +148,11 @@ def contrast_after(belief: Belief, time_s: float) -> Estimate:
 
     Own model: docs/science/contrast-and-time.
     Doubt: the interval is that of the mean; a single roll varies by 3 % more.
+
+    >>> from tankside.core.doubt.groups import uniform_draws
+    >>> draws = uniform_draws(1, count=2000, columns=INPUTS)
+    >>> round(contrast_after(believed(0.56, time_s=570, uniforms=draws), 570).value, 2)
+    0.56
     """
     made = contrast_at(time_s, c_inf=belief.c_inf, k_per_s=belief.k_per_s, induction_s=belief.induction_s)
     low, value, high = belief.quantiles(made)
@@ -152,6 +163,11 @@ def times_for(belief: Belief, wanted: float) -> FloatArray:
     """Times in s for `wanted`, one a draw; without end where a draw never reaches it.
 
     Own model: docs/science/contrast-and-time. Doubt: that of the belief.
+
+    >>> from tankside.core.doubt.groups import uniform_draws
+    >>> belief = believed(0.56, time_s=570, uniforms=uniform_draws(1, count=2000, columns=INPUTS))
+    >>> bool(np.isinf(times_for(belief, 0.9)).any()), bool(np.isinf(times_for(belief, 0.4)).any())
+    (True, False)
     """
     share = np.minimum(wanted / belief.c_inf, 1.0)
     with np.errstate(divide="ignore"):

@@ -37,9 +37,9 @@ def counted_so_far(times_s: FloatArray, temps_c: FloatArray, law: RateLaw) -> Fl
 
 
 def equivalent_time(times_s: FloatArray, temps_c: FloatArray, law: RateLaw) -> FloatArray:
-    """Equivalent time in s of the whole path; arguments and doubt as in `counted_so_far`.
+    """Equivalent time in s of the whole path; arguments as in `counted_so_far`.
 
-    Source: the last of `counted_so_far`.
+    Source: the last of `counted_so_far`. Doubt: as there.
 
     >>> round(float(equivalent_time(np.array([0.0, 600]), np.array([20.0, 18.0]), Q10(2.5)) / 60), 6)
     9.137209

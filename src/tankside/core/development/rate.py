@@ -148,6 +148,11 @@ def check_temperature(rate: Rate, temp_c: float, *, hydroquinone: bool | None = 
     Arguments: `hydroquinone` None where nobody has said whether the developer holds any; that is asked only
     below 16 C, where it matters.
     Own model: docs/science/rate-and-equivalent-time. Doubt: none.
+
+    >>> check_temperature(rate_of([Row(20.0, 570.0)]), 21.0)
+    >>> check_temperature(rate_of([Row(20.0, 570.0)]), 25.0)
+    Traceback (most recent call last):
+    tankside.core.refusals.Refused: too-warm-to-time
     """
     least_c = max(rate.least_c, HYDROQUINONE_LEAST_C) if hydroquinone else rate.least_c
     if temp_c < least_c:
@@ -171,6 +176,9 @@ def uneven_if_short(time_s: float) -> bool:
     """Whether a time is so short (under 5:00) that filling and emptying make it uneven; common practice.
 
     Own model: docs/science/rate-and-equivalent-time. Doubt: none.
+
+    >>> uneven_if_short(299.0), uneven_if_short(300.0)
+    (True, False)
     """
     return time_s < SHORT_TIME_S
 

@@ -79,7 +79,7 @@ class CurvedTrapezoid:
     squared over 9.
 
     >>> [round(float(CurvedTrapezoid(-0.05, 0.05, give=0.025).at(p)), 3) for p in (0.001, 0.5, 0.999)]
-    [-0.072, 0.0, 0.072]
+    [-0.071, 0.0, 0.071]
     """
 
     low: float

@@ -48,6 +48,10 @@ def alone(name: str, distribution: Distribution, central: float | None = None) -
     """A group of one input, called as the input is.
 
     Own model: docs/science/doubt. Doubt: none.
+
+    >>> from tankside.core.doubt.distributions import Normal
+    >>> alone("room", Normal(20.0, 1.0)).inputs[0].name
+    'room'
     """
     return Group(name, (Input(name, distribution, central),))
 
@@ -56,6 +60,10 @@ def width(groups: Sequence[Group]) -> int:
     """How many columns of draws these groups need.
 
     Own model: docs/science/doubt. Doubt: none.
+
+    >>> from tankside.core.doubt.distributions import Normal
+    >>> width([alone("room", Normal(20.0, 1.0)), alone("tank", Normal(17.0, 1.0))])
+    2
     """
     return sum(len(group.inputs) for group in groups)
 
@@ -92,5 +100,9 @@ def draws_for(groups: Sequence[Group], *, seed: int, count: int = 10_000) -> Flo
     """Uniform draws shaped for `groups`.
 
     Own model: docs/science/doubt: drawn by `uniform_draws`. Doubt: none.
+
+    >>> from tankside.core.doubt.distributions import Normal
+    >>> draws_for([alone("room", Normal(20.0, 1.0))], seed=1, count=500).shape
+    (500, 1)
     """
     return uniform_draws(seed, count=count, columns=width(groups))

@@ -76,6 +76,12 @@ def propagate_until(
 
     Source: JCGM 101:2008, 7.9. Doubt: twice the standard error of each figure is below `tolerance`,
     unless `most_blocks` came first.
+
+    >>> from tankside.core.doubt.distributions import Normal
+    >>> from tankside.core.doubt.groups import alone
+    >>> out = propagate_until(lambda v: 2 * v["x"], [alone("x", Normal(5.0, 0.5))], seed=1, tolerance=0.05)
+    >>> round(out.mean, 1), round(out.sd, 1)
+    (10.0, 1.0)
     """
     blocks: list[Outcome] = []
     while len(blocks) < most_blocks:

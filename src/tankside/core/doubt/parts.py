@@ -60,6 +60,13 @@ def what_would_narrow(parts: Parts, measurable: Sequence[str]) -> tuple[tuple[st
 
     Only those that would take at least a tenth off the standard deviation are named.
     Own model: docs/science/doubt. Doubt: none added.
+
+    >>> from tankside.core.doubt.distributions import Normal
+    >>> from tankside.core.doubt.groups import alone, draws_for
+    >>> inputs = [alone("coarse", Normal(0.0, 4.0)), alone("fine", Normal(0.0, 0.1))]
+    >>> parts = parts_of(lambda v: v["coarse"] + v["fine"], inputs, draws_for(inputs, seed=1))
+    >>> [group for group, _ in what_would_narrow(parts, ["coarse", "fine"])]
+    ['coarse']
     """
     left = [(part.group, parts.sd_without(part.group)) for part in parts.parts if part.group in measurable]
     return tuple(sorted((one for one in left if one[1] <= 0.9 * parts.sd), key=lambda one: one[1]))

@@ -122,7 +122,7 @@ def half_width(curve: Curve) -> FloatArray:
     >>> log_h = np.arange(-3.0, 0.1, 0.15)
     >>> strip = Strip(log_h, 0.25 + 0.12 * np.log1p(np.exp(5 * (log_h + 2.2))), reading_sd=0.01)
     >>> round(float(np.max(half_width(curve_of(strip)))), 2)
-    0.03
+    0.02
     """
     return np.asarray(Z95 * np.sqrt(sum((more.net - less.net) ** 2 for less, more in curve.apart)))
 

@@ -66,6 +66,9 @@ def rising_splines(log_h: FloatArray, *, reach_below: bool) -> Splines:
     """Splines over the exposures of a strip, and down to a foot where base and fog were read apart.
 
     Own model: docs/science/curves. Doubt: none added.
+
+    >>> rising_splines(np.linspace(-3.0, 0.0, 21), reach_below=False).log_h_range == (-3.0, 0.0)
+    True
     """
     low, high = float(np.min(log_h)), float(np.max(log_h))
     pieces = int(np.clip(np.ceil((high - low) / KNOT_LOG_H), LEAST_PIECES, MOST_PIECES))
@@ -84,6 +87,11 @@ def smoothest(rows: FloatArray, right: FloatArray, roughness: FloatArray) -> Pen
     Arguments: readings in units of their standard deviation; rows of roughness. Result: rows of the penalty.
     Own model: docs/science/curves: marginal likelihood of a Gaussian model (after Wahba 1985, from memory).
     Doubt: a factor of two in the strength, which moves a curve by less than its reading error.
+
+    >>> rows, bend = np.eye(5), np.diff(np.eye(5), n=2, axis=0)
+    >>> straight, bent = np.arange(5.0), np.array([0.0, 9, 0, 9, 0])
+    >>> smoothest(rows, straight, bend).strength < smoothest(rows, bent, bend).strength
+    True
     """
     inner, cross, rough = rows.T @ rows, rows.T @ right, roughness.T @ roughness
     precisions = inner + rough / _STRENGTHS[:, None, None] ** 2

@@ -90,7 +90,7 @@ def check_stock(
 ) -> StockForFilm:
     """`stock_for_film`, refused with its ways on where the tank holds too little.
 
-    Arguments and doubt as there. Own model: docs/science/least-stock.
+    Arguments as there. Own model: docs/science/least-stock. Doubt: as there.
 
     >>> check_stock([1], tank_ml=600, dilution=Dilution(1, 4), least_stock_ml=80).enough
     True

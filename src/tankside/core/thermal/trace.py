@@ -31,6 +31,9 @@ def grid(until_s: float) -> FloatArray:
     """Times every 15 s from 0 to `until_s` and `until_s` itself.
 
     Own model: docs/science/drift: what drifts in a quarter of a minute is below a reading. Doubt: none.
+
+    >>> grid(40.0).tolist()
+    [0.0, 15.0, 30.0, 40.0]
     """
     steps = int(np.ceil(until_s / GRID_S))
     return np.asarray(np.minimum(np.arange(steps + 1) * GRID_S, until_s), dtype=np.float64)
