@@ -3,6 +3,7 @@
 1. A million draws of a development time with drifting temperature (start, room, time constant, factor, needed
    time all uncertain; sampling included) against a loop of quadrature and roots, timed over fewer draws.
 2. An hour's log at 1 Hz turned into time that counts, against the plain array expression.
+3. A note at the sink and the start of a second tankful, as evening_speed.py says.
 
 Settings are fixed here: blocks of 8,192 draws, paths of 30 s to 20 minutes; the loop's tolerances are those
 that scipy's quad and brentq have by themselves.
@@ -105,3 +106,6 @@ if __name__ == "__main__":
     ratio, worst = draws_ratio()
     print(f"{DRAWS:,} draws of a development time: {ratio:,.0f} x faster than the loop, apart by {worst:.1e}")
     print(f"an hour's log at 1 Hz: {log_ratio():.1f} x the plain array expression")
+    from evening_speed import told
+
+    told()

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from itertools import combinations
+
 import pytest
 from planned import evening, planned, tankful, with_rolls, with_tanks
 
 from tankside.core.methods.default_method import HANDS
 from tankside.core.planning.check import faults
+from tankside.core.planning.explain import explain
 from tankside.core.planning.order import Coming, in_order
 from tankside.core.planning.timetable import timetable
 
@@ -22,6 +26,31 @@ def started(*, rigid: bool, b_s: float = 420.0) -> float:
 def test_soft_inversions_let_b_begin_soon() -> None:
     """With inversions free by 10 s and a stop of 1 to 2 min, B is poured while A still develops."""
     assert started(rigid=False) < 570.0
+
+
+@pytest.mark.parametrize("late", ["A", "B"])
+@pytest.mark.parametrize("late_s", [5.0, 10.0])
+@pytest.mark.parametrize(("a_s", "b_s"), [(570.0, 420.0), (570.0, 570.0), (450.0, 610.0), (600.0, 330.0)])
+def test_either_tank_may_run_ten_seconds_late(late: str, late_s: float, a_s: float, b_s: float) -> None:
+    """A tap that comes 5 or 10 s late, and all of its tank after it, still meets no act of the other."""
+    ordered = in_order(tankful("A", a_s), [Coming(own=tankful("B", b_s))], HANDS)
+    shifted = [
+        replace(act, start_s=act.start_s + late_s) if act.tankful == late else act for act in ordered.acts
+    ]
+    assert [] == [one for one in faults(shifted, between_s=0.0) if one.kind == "overlap"]
+
+
+def test_the_why_of_the_start_says_how_late_a_tap_may_come() -> None:
+    """The least distance between two acts of the two tankfuls, found by looking at every pair."""
+    plan = planned(with_tanks(with_rolls(evening().wish, 2), 500.0, 500.0))
+    apart_s = min(
+        max(one.start_s - other.end_s, other.start_s - one.end_s)
+        for one, other in combinations(timetable(plan).acts, 2)
+        if one.tankful != other.tankful
+    )
+    (_, order) = explain(plan, "second-start").lengths
+    assert apart_s == order.figure("apart_s")
+    assert apart_s >= HANDS.between_tankfuls_s
 
 
 def test_rigid_inversions_put_b_off() -> None:

@@ -60,7 +60,14 @@ def why_start(plan: Plan, tankful: PlannedTankful) -> Why:
         start,
         (
             Length("before", rule(hung_s, "s", f"{first.letter} hung")),
-            Length("order", start, (Figure("same_tank", float(same_tank), "", "plan"),)),
+            Length(
+                "order",
+                start,
+                (
+                    Figure("same_tank", float(same_tank), "", "plan"),
+                    Figure("apart_s", max(0.0, clock.apart_s or 0.0), "s", "timetable"),
+                ),
+            ),
         ),
         (),
         narrowings("second-tank") if same_tank else (),

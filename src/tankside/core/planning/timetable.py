@@ -56,7 +56,8 @@ class Timetable:
     """The session on one clock that is 0 at the first pour, which is `poured`.
 
     `begins` is when getting ready begins, `ends` when the last roll hangs. `tightest` is the act with the
-    least to spare before it, `spare_s`. `clashes` is true where no timetable for two hands was found.
+    least to spare before it, `spare_s`. `apart_s` is the least between acts of two tankfuls, so that either
+    may run that late; None where only one is there. `clashes`: no timetable for two hands was found.
     """
 
     begins: datetime
@@ -67,6 +68,7 @@ class Timetable:
     stretches: tuple[Stretch, ...]
     tightest: Act | None
     spare_s: float | None
+    apart_s: float | None = None
     clashes: bool = False
 
     def clock(self, seconds: float) -> datetime:
@@ -101,6 +103,7 @@ def timetable(plan: Plan) -> Timetable:
         stretches=tuple(_stretches(acts)),
         tightest=tightest,
         spare_s=spare_s,
+        apart_s=_apart_s(acts),
         clashes=clashes,
     )
 
@@ -149,3 +152,15 @@ def _tightest(acts: Sequence[Act]) -> tuple[Act | None, float | None]:
         if later.kind == "drain" and (found[1] is None or spare_s < found[1]):
             found = (later, spare_s)
     return found
+
+
+def _apart_s(acts: Sequence[Act]) -> float | None:
+    """The least between two neighbours of different tankfuls, None where there are none."""
+    return min(
+        (
+            later.start_s - earlier.end_s
+            for earlier, later in pairwise(acts)
+            if earlier.tankful != later.tankful
+        ),
+        default=None,
+    )

@@ -23,7 +23,9 @@ def _order(length: Length, _: Preferences) -> tuple[str, str]:
     """What decides the start."""
     if length.figure("same_tank") > 0:
         return "The same tank", "Hung, reels dried, loaded again."
-    return "One pair of hands", "From here on no two acts want the hands at once."
+    late = round(length.figure("apart_s"))
+    room = f" Either tank may run {late} s late before two acts meet." if late else ""
+    return "One pair of hands", f"From here on no two acts want the hands at once.{room}"
 
 
 WORDS = WhyWords(
