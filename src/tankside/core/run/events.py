@@ -121,13 +121,17 @@ class ClockDoubted:
 
 @dataclass(frozen=True, slots=True)
 class ClockSettled:
-    """Which clock the person found right: `shift_s` moves that boot as a whole, no interval within it."""
+    """Which clock the person found right: `shift_s` moves that boot as a whole, no interval within it.
+
+    `across` says which of a boot's doubts it answers: of its beginning, or of clocks that parted since.
+    """
 
     kind: ClassVar[str] = "clock-settled"
     version: ClassVar[int] = 1
     true_is: TrueClock
     boot: str
     shift_s: float = 0.0
+    across: bool = False
 
 
 @dataclass(frozen=True, slots=True)

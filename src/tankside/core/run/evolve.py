@@ -133,8 +133,11 @@ def _session(state: RunState, notes: Sequence[Note]) -> RunState:  # noqa: C901 
                 closed = how
             case ClockDoubted() as body:
                 clocks.append(ClockDoubt(_mark(note), body.boot, body.by_s, body.across))
-            case ClockSettled(boot=boot):
-                clocks = [replace(one, settled=True) if one.boot == boot else one for one in clocks]
+            case ClockSettled(boot=boot, across=across):
+                clocks = [
+                    replace(one, settled=True) if (one.boot, one.across) == (boot, across) else one
+                    for one in clocks
+                ]
             case _:
                 raise TypeError(f"{note.body.kind} needs a tankful")
     return replace(

@@ -32,7 +32,14 @@ from tankside.core.run.commands import (
     WithdrawNote,
 )
 from tankside.core.run.cue_script import cue_script
-from tankside.core.run.events import BathPoured, ClockDoubted, EndMoved, ReadingTaken, RunOpened
+from tankside.core.run.events import (
+    BathPoured,
+    ClockDoubted,
+    ClockSettled,
+    EndMoved,
+    ReadingTaken,
+    RunOpened,
+)
 from tankside.core.run.progress import progress
 from tankside.core.run.replay import follow, replay
 from tankside.core.run.sink_view import SinkView, sink_view
@@ -72,7 +79,7 @@ def main_of(place: int, view: SinkView) -> Asked | None:
 
 def pointed_at(run: Run, back: int, asked: str, age_s: float) -> Asked | None:
     """A putting right of one of the notes, counted from the last, that both runs know by the same id."""
-    noted = [one for one in run.events[1:] if not isinstance(one.body, ClockDoubted)]
+    noted = [one for one in run.events[1:] if not isinstance(one.body, ClockDoubted | ClockSettled)]
     if not noted:
         return None
     about = noted[-1 - back % len(noted)]
@@ -277,9 +284,8 @@ class AnyEvening(RuleBasedStateMachine):
 
 
 def clockless(state: RunState) -> RunState:
-    """A state without the doubts of clocks that parted within a boot, and without what was said of them."""
-    across = tuple(replace(one, settled=False) for one in state.clock_doubts if one.across)
-    return replace(state, clock_doubts=across)
+    """A state without the doubts of clocks; what is asked about them does depend on them."""
+    return replace(state, clock_doubts=())
 
 
 TestAnyEvening = pytest.mark.filterwarnings("error")(AnyEvening.TestCase)

@@ -76,3 +76,17 @@ def test_a_jump_is_doubted_once_and_settling_moves_no_interval() -> None:
     assert sink.state.clock_doubts[0].settled
     sink.do(WriteNote("quiet"), 50)
     assert len(sink.state.clock_doubts) == 1
+
+
+def test_two_questions_about_one_boot_are_two() -> None:
+    """A boot that began in the past, and whose clock then jumped: answering the one leaves the other."""
+    sink = opened(plan("A"))
+    slow = Instant(START_US - 3_600_000_000, 1_000_000, "second")
+    run = noted(sink.run, 1, WriteNote("back"), slow)
+    jumped = Instant(slow.wall_us + 60_000_000, slow.elapsed_us + 5_000_000, "second")
+    run = noted(run, 2, WriteNote("on"), jumped)
+    assert [(one.across, one.by_s) for one in run.state.clock_doubts] == [(True, -3540.0), (False, 55.0)]
+    run = noted(run, 3, SettleClock("elapsed"), jumped.before(seconds=-1))
+    assert [(one.across, one.settled) for one in run.state.clock_doubts] == [(True, False), (False, True)]
+    run = noted(run, 4, SettleClock("wall"), jumped.before(seconds=-2))
+    assert all(one.settled for one in run.state.clock_doubts)

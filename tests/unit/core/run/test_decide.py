@@ -34,6 +34,17 @@ def test_draining_before_the_least_time_asks_to_be_held() -> None:
     assert sink.state.tankful("A").in_tank is None
 
 
+def test_a_drain_that_was_told_late_is_recorded_before_the_least_time() -> None:
+    """What a phone off the net has noted, or a person tells afterwards, has happened all the same."""
+    sink = opened()
+    sink.do(PourBath("A.develop"), 0)
+    sink.do(DrainBath("A.develop"), 500, age_s=100, how="queued")
+    assert sink.state.tankful("A").in_tank is None
+    sink.do(PourBath("B.develop"), 510)
+    sink.do(DrainBath("B.develop"), 600, age_s=15)
+    assert sink.state.tankful("B").in_tank is None
+
+
 def test_draining_names_where_the_bath_goes() -> None:
     """The developer goes down the drain, the stop bath back into its bottle."""
     sink = opened()

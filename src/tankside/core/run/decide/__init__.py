@@ -42,6 +42,7 @@ from tankside.core.run.decide.drafts import (
     Decision,
     Draft,
     enveloped,
+    is_fresh,
     letter_of,
     readable_age,
 )
@@ -83,15 +84,18 @@ def _drafts(run: Run, command: Command, now: Instant) -> list[Draft]:
         return _requested(run, asked, command.saw_seq)
     if isinstance(asked, PuttingRight):
         return _put_right(run, asked, now)
-    return _observed(run, asked, run.state.timeline.at_us(now.before(seconds=command.age_s)))
+    at_us = run.state.timeline.at_us(now.before(seconds=command.age_s))
+    return _observed(run, asked, at_us, fresh=is_fresh(command))
 
 
-def _observed(run: Run, asked: Observation, at_us: int) -> list[Draft]:  # noqa: C901, PLR0911 - one arm a command
+def _observed(  # noqa: C901, PLR0911 - one arm a command
+    run: Run, asked: Observation, at_us: int, *, fresh: bool
+) -> list[Draft]:
     match asked:
         case PourBath():
             return pours.pour(run, asked, at_us)
         case DrainBath():
-            return pours.drain(run, asked, at_us)
+            return pours.drain(run, asked, at_us, fresh=fresh)
         case ChangeWater():
             return pours.change_water(run, asked, at_us)
         case NoteAgitation():

@@ -17,6 +17,8 @@ from tankside.core.run.state import Run, TankfulState
 
 AnswerCode = Literal["opened", "noted", "already-noted", "put-right", "agreed", "closed"]
 FUTURE_S = 2.0
+FRESH_S = 2.0
+"""A touch on its way for no longer than this is of now."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,6 +101,11 @@ def with_bath(run: Run, bath: str) -> TankfulState:
     if all(bath != planned.id for planned in (*one.plan.baths, *one.former)):
         raise refuse("unknown-bath", bath=bath, ways_on=("look-again",))
     return one
+
+
+def is_fresh(command: Command) -> bool:
+    """Whether it is a touch of this very moment, which may be a slip, and not told of what has happened."""
+    return command.how != "queued" and command.age_s <= FRESH_S
 
 
 def readable_age(age_s: float) -> None:

@@ -46,11 +46,12 @@ def pour(run: Run, asked: PourBath, at_us: int) -> list[Draft]:
     return drafts
 
 
-def drain(run: Run, asked: DrainBath, at_us: int) -> list[Draft]:
-    """'Draining', with where it goes; before the least time it must have been held."""
+def drain(run: Run, asked: DrainBath, at_us: int, *, fresh: bool) -> list[Draft]:
+    """'Draining', with where it goes; a fresh touch before the least time must have been held."""
     one = with_bath(run, asked.bath)
     some_volume(asked.ml, "ml")
-    held_long_enough(run, one, asked, at_us)
+    if fresh:
+        held_long_enough(run, one, asked, at_us)
     where = asked.to or home_of(run.state, one, asked.bath)
     fate = BathDiscarded(asked.bath, asked.ml)
     drafts = [Draft(BathDrained(asked.bath), one.letter)]

@@ -21,6 +21,7 @@ from tankside.core.run.doubts import doubts
 from tankside.core.run.events import (
     BathSkipped,
     BottleConfirmed,
+    ClockDoubted,
     ClockSettled,
     DoubtAnswered,
     EndMoved,
@@ -49,7 +50,7 @@ def seen(run: Run, saw_seq: int | None, tankful: str | None) -> None:
         return
     unseen = takewhile(lambda event: event.seq > saw_seq, reversed(run.events))
     if any(
-        not isinstance(event.body, EndMoved | ReadingTaken)
+        not isinstance(event.body, EndMoved | ReadingTaken | ClockDoubted)
         and (event.tankful in (None, tankful) or tankful is None)
         for event in unseen
     ):
@@ -136,7 +137,7 @@ def settle_clock(run: Run, asked: SettleClock) -> list[Draft]:
         shift_s = -apart_s if asked.true_is == "elapsed" else 0.0
     else:
         shift_s = apart_s if asked.true_is == "wall" else 0.0
-    return [Draft(ClockSettled(asked.true_is, last.boot, shift_s))]
+    return [Draft(ClockSettled(asked.true_is, last.boot, shift_s, last.across))]
 
 
 def _holds(plan: Plan, letter: str, bath: str) -> bool:
