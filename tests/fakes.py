@@ -17,6 +17,7 @@ from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.plan import Plan
 from tankside.core.rolls.roll import Film, Roll
 from tankside.core.run.envelope import Event
+from tankside.core.run.settle import taken_back
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle
 from tankside.sink.broadcast import Broadcast
@@ -206,7 +207,8 @@ class MemoryRunLog(InMemory):
     def _heading(self, run: UUID) -> RunHeading:
         events = self.after(run)
         opened = next(one for one in events if one.kind == "run-opened").happened.wall_us
-        closed = any(one.kind == "run-closed" for one in events)
+        gone = taken_back(events)
+        closed = any(one.kind == "run-closed" and one.id not in gone for one in events)
         at = datetime(1970, 1, 1, tzinfo=UTC) + timedelta(microseconds=opened)
         return RunHeading(run, at, events[-1].seq, closed)
 

@@ -196,7 +196,7 @@ CREATE TABLE rolls (
 	CONSTRAINT rolls_key PRIMARY KEY ("key"),
 	CONSTRAINT rolls_code_once UNIQUE (code),
 	CONSTRAINT rolls_format_known CHECK (format IN ('135-36', '135-24', '135-length', '120', '4x5')),
-	CONSTRAINT rolls_standing_known CHECK (standing IN ('waiting', 'planned', 'in the tank', 'done', 'lost')),
+	CONSTRAINT rolls_standing_known CHECK (standing IN ('waiting', 'in the tank', 'done', 'lost')),
 	CONSTRAINT rolls_precious_yes_or_no CHECK (precious IN (0, 1)),
 	CONSTRAINT rolls_exposure_index_positive CHECK (exposure_index > 0),
 	CONSTRAINT rolls_sheets_in_range CHECK (sheets BETWEEN 1 AND 12),

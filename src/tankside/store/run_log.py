@@ -7,11 +7,12 @@ from datetime import timedelta
 from typing import Any, cast
 from uuid import UUID
 
-from sqlalchemy import Row, case, func, insert, select
+from sqlalchemy import Connection, Row, case, func, insert, select
 
 from tankside.core.run.envelope import Event
-from tankside.core.run.events import RunClosed, RunOpened
+from tankside.core.run.events import NoteWithdrawn, RunClosed, RunOpened
 from tankside.core.run.instants import Instant
+from tankside.core.run.settle import taken_back
 from tankside.store.columns import EPOCH
 from tankside.store.conflicts import conflict_if_taken
 from tankside.store.connection import Database
@@ -87,15 +88,24 @@ class StoredRunLog:
                 RUN_LOG.c.run,
                 opened.label("opened_us"),
                 func.max(RUN_LOG.c.seq).label("last_seq"),
-                func.max(case((RUN_LOG.c.kind == RunClosed.kind, 1), else_=0)).label("closed"),
             )
             .group_by(RUN_LOG.c.run)
             .order_by(opened.desc())
         )
         with self._database.reading() as connection:
-            return tuple(_heading(row) for row in connection.execute(found))
+            closed = _closed(connection)
+            return tuple(_heading(row, closed) for row in connection.execute(found))
 
 
-def _heading(row: Any) -> RunHeading:
+def _heading(row: Any, closed: set[UUID]) -> RunHeading:
     opened = EPOCH + timedelta(microseconds=cast(int, row.opened_us))
-    return RunHeading(row.run, opened, row.last_seq, bool(row.closed))
+    return RunHeading(row.run, opened, row.last_seq, row.run in closed)
+
+
+def _closed(connection: Connection) -> set[UUID]:
+    """Runs with a closing that was not taken back."""
+    ever = select(RUN_LOG.c.run).where(RUN_LOG.c.kind == RunClosed.kind)
+    which = RUN_LOG.c.kind.in_((RunClosed.kind, NoteWithdrawn.kind)) & RUN_LOG.c.run.in_(ever)
+    events = [_event(row) for row in connection.execute(select(RUN_LOG).where(which))]
+    gone = taken_back(events)
+    return {one.run for one in events if isinstance(one.body, RunClosed) and one.id not in gone}

@@ -41,7 +41,7 @@ def test_a_roll_comes_back_as_it_was_added(desk: Desk) -> None:
 def test_a_roll_may_be_written_over_but_for_its_code(desk: Desk) -> None:
     """It should keep the code of the sticker whatever else changes."""
     desk.rolls.add(ROLLS[0], MADE)
-    changed = replace(ROLLS[0], index=200.0, notes="rain", standing="planned", piece_of=None)
+    changed = replace(ROLLS[0], index=200.0, notes="rain", standing="in the tank", piece_of=None)
     desk.rolls.keep(replace(changed, code="ZZZZ-Z"))
     assert changed == desk.rolls.by_key(ROLLS[0].key)
 

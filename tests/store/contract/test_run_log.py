@@ -130,3 +130,13 @@ def test_runs_are_listed_the_latest_first(desk: Desk) -> None:
     assert (key(9), RUN) == tuple(one.run for one in listed)
     assert RunHeading(RUN, MADE, 2, True) == listed[1]
     assert not listed[0].closed
+
+
+def test_a_closing_that_was_taken_back_closes_nothing(desk: Desk) -> None:
+    """It should list the run as open, and as closed again once the taking back is taken back."""
+    rows = events(BODIES[0], RunClosed("finished"))
+    back = NoteWithdrawn(rows[1].id)
+    desk.run_log.append([*rows, *events(back, first=3)])
+    assert [False] == [one.closed for one in desk.run_log.headings()]
+    desk.run_log.append(events(NoteWithdrawn(events(back, first=3)[0].id), first=4))
+    assert [True] == [one.closed for one in desk.run_log.headings()]

@@ -10,7 +10,7 @@ from uuid import UUID
 from tankside.core.rolls.formats import Format
 
 Grain = Literal["cubic", "tabular", "unknown"]
-Standing = Literal["waiting", "planned", "in the tank", "done", "lost"]
+Standing = Literal["waiting", "in the tank", "done", "lost"]
 
 
 @dataclass(frozen=True, slots=True)

@@ -71,7 +71,7 @@ class Settled:
 def settle(events: Sequence[Event]) -> Settled:
     """Apply withdrawals, new times and new words, sort by (happened, seq), keep the earliest of doubles."""
     back = [event for event in events if isinstance(event.body, REACHES_BACK)]
-    withdrawn = _withdrawn(back)
+    withdrawn = taken_back(back)
     back = [event for event in back if event.id not in withdrawn]
     line = _timeline(events, back)
     times = {one.body.about: one for one in back if isinstance(one.body, NoteRetimed)}
@@ -106,6 +106,15 @@ def settled_with(settled: Settled, more: Sequence[Event]) -> Settled | None:
     return Settled(tuple(kept), line, MappingProxyType(twice))
 
 
+def taken_back(events: Iterable[Event]) -> set[str]:
+    """Ids that were taken back; a withdrawal that is itself withdrawn takes nothing back."""
+    gone: set[str] = set()
+    for event in sorted(events, key=lambda one: -one.seq):
+        if isinstance(event.body, NoteWithdrawn) and event.id not in gone:
+            gone.add(event.body.about)
+    return gone
+
+
 def act_of(tankful: str | None, body: Body) -> Act | None:  # noqa: PLR0911 - one arm a kind
     """What makes two notes the same act; None for those that may come as often as they like."""
     if type(body) not in ONCE:
@@ -131,15 +140,6 @@ def act_of(tankful: str | None, body: Body) -> Act | None:  # noqa: PLR0911 - on
 
 def _order(note: Note) -> tuple[int, int]:
     return (note.at_us, note.seq)
-
-
-def _withdrawn(back: Iterable[Event]) -> set[str]:
-    """Ids that were taken back; a withdrawal that is itself withdrawn takes nothing back."""
-    gone: set[str] = set()
-    for event in sorted(back, key=lambda one: -one.seq):
-        if isinstance(event.body, NoteWithdrawn) and event.id not in gone:
-            gone.add(event.body.about)
-    return gone
 
 
 def _timeline(events: Iterable[Event], back: Iterable[Event]) -> Timeline:
