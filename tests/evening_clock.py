@@ -16,14 +16,34 @@ def at(seconds: float, boot: str = "one") -> Instant:
 
 
 class SetClock:
-    """Tells what it was set to."""
+    """Stands still until told otherwise; `pass_s` moves both times, `set_wall_by_s` only the wall's."""
 
-    def __init__(self) -> None:
-        self.seconds = 0.0
+    def __init__(self, *, wall_us: int = START_US, elapsed_us: int = 5_000_000, boot: str = "one") -> None:
+        self.wall_us, self.elapsed_us, self.boot = wall_us, elapsed_us, boot
+        self._passed_s = 0.0
 
     def now(self) -> Instant:
-        """The instant it was set to."""
-        return at(self.seconds)
+        """The instant it stands at."""
+        return Instant(self.wall_us, self.elapsed_us, self.boot)
+
+    @property
+    def seconds(self) -> float:
+        """How long it has gone on since it was made; setting this lets the rest go by."""
+        return self._passed_s
+
+    @seconds.setter
+    def seconds(self, passed_s: float) -> None:
+        self.pass_s(passed_s - self._passed_s)
+
+    def pass_s(self, seconds: float) -> None:
+        """Let time go by."""
+        self.wall_us += round(seconds * 1e6)
+        self.elapsed_us += round(seconds * 1e6)
+        self._passed_s += seconds
+
+    def set_wall_by_s(self, seconds: float) -> None:
+        """Somebody sets the wall clock forward, or back by a negative number."""
+        self.wall_us += round(seconds * 1e6)
 
 
 class CountingDice:

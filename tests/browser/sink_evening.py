@@ -10,9 +10,9 @@ from pathlib import Path
 from browser.live import SIZES, served
 from browser.taps import Taps
 from browser.watch import Watch
+from evening_clock import SetClock
 from fastapi import FastAPI
 from playwright.sync_api import Browser, BrowserContext, Page, expect
-from settable import SetClock
 from unit.core.run.evening import BENCH, RUN, START_US, plan
 
 from tankside.core.run.commands import Command, OpenRun

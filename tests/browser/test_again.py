@@ -14,8 +14,8 @@ from browser.taps import Taps
 from browser.test_ground import sideways_px
 from browser.watch import Watch
 from evening_before import DAY_S, lived_before, waiting
+from evening_clock import SetClock
 from playwright.sync_api import Browser, Locator, Page, expect
-from settable import SetClock
 from unit.core.run.evening import START_US
 
 from tankside.machine.dice import MachineDice

@@ -11,8 +11,8 @@ import pytest
 from browser.live import SIZES, served
 from browser.sink_evening import TICK, settled
 from browser.watch import Watch
+from evening_clock import SetClock
 from playwright.sync_api import Browser, Page, expect
-from settable import SetClock
 from unit.core.run.evening import START_US
 
 from tankside.machine.dice import MachineDice

@@ -6,7 +6,7 @@ import time
 from pathlib import Path
 
 import pytest
-from settable import SetClock
+from evening_clock import SetClock
 
 from tankside.core.run.instants import Instant
 from tankside.machine.clock import MachineClock, PacedClock
