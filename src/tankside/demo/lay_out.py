@@ -46,13 +46,17 @@ FRESH = timedelta(hours=12)
 
 
 def lay_out(house: House, now: Instant) -> Plan:
-    """Three past sessions, four rolls waiting, and the plan for tonight; returns that plan."""
+    """Three past sessions, four rolls waiting, and the plan for tonight; returns that plan.
+
+    All of it is one transaction, which only a file that nobody else has open may risk.
+    """
     today = moment_of(now).astimezone(ZoneInfo(house.zone))
-    _furnish(house, _at(today, days_ago=40, hour=10))
-    for number, evening in enumerate(SEASON, 1):
-        _lived(house, evening, number, today)
-    rolls = [_added(house, one, today) for one in WAITING]
-    return make_plan(house.desk, house.dice, Chosen(rolls, starts=_tonight(today)), now)
+    with house.desk.together():
+        _furnish(house, _at(today, days_ago=40, hour=10))
+        for number, evening in enumerate(SEASON, 1):
+            _lived(house, evening, number, today)
+        rolls = [_added(house, one, today) for one in WAITING]
+        return make_plan(house.desk, house.dice, Chosen(rolls, starts=_tonight(today)), now)
 
 
 def _furnish(house: House, then: Instant) -> None:

@@ -46,7 +46,8 @@ class LiveRuns:
     quicker, we catch up and decide again. `passing` is told each point of a write as it is passed.
 
     Never note inside `desk.together()`: whoever holds the pen of the file would then wait for the lock of a
-    run whose holder waits for the pen. Note first, then write what follows from it.
+    run whose holder waits for the pen. Note first, then write what follows from it. (A file that nobody else
+    has open yet, as the demo in the making, is no danger.)
     """
 
     def __init__(
