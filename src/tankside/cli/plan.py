@@ -76,6 +76,7 @@ def _say(found: Plan, own: Preferences, *, as_json: bool) -> None:
         return
     from tankside.core.planning.timetable import timetable
     from tankside.wording.assumed import assumed_sentence
+    from tankside.wording.keeping import doubt_heading, doubt_sentence
     from tankside.wording.liquids import amount_sentence
     from tankside.wording.plan import held_sentence, start_found, summary, tank_sentence, time_sentence
 
@@ -86,6 +87,8 @@ def _say(found: Plan, own: Preferences, *, as_json: bool) -> None:
         click.echo(f"   {tank_sentence(one, own)}")
     for liquid in found.liquids:
         click.echo(amount_sentence(liquid, own))
+    for doubt in found.bottles:
+        click.echo(f"{doubt_heading(doubt)}: {doubt_sentence(doubt, (found.starts or found.made).date())}")
     for said in (start_found(found), *(held_sentence(one) for one in found.held)):
         if said:
             click.echo(said)
@@ -101,6 +104,10 @@ def plan_as_numbers(found: Plan) -> dict[str, Any]:
         "tankfuls": [_tankful(one) for one in found.tankfuls],
         "liquids": [_liquid(one) for one in found.liquids],
         "held": [one.code for one in found.held],
+        "bottles_in_doubt": [
+            {"bottle": one.bottle, "standing": one.standing, "reasons": list(one.reasons)}
+            for one in found.bottles
+        ],
     }
 
 
@@ -144,4 +151,5 @@ def _liquid(one: Liquid) -> dict[str, Any]:
         "water_ml": to_step(one.water_ml, mark_for(one.water_ml)),
         "mix_to_c": to_step(one.mix_to_c.value, 0.1) if one.mix_to_c else None,
         "bottle": one.bottle,
+        "stock_from": one.stock_from,
     }

@@ -10,8 +10,12 @@ from evening_clock import CountingDice, at
 from planned import ANSWERS
 
 from tankside.cli.command import command
+from tankside.core.solutions.keeping import by_leaflet
+from tankside.core.solutions.notation import Dilution
 from tankside.wiring import house_in
 from tankside.workflows.begin_first_evening import begin_first_evening
+from tankside.workflows.get_ready import Marks
+from tankside.workflows.mix_bottle import Mixed, mix_bottle
 
 
 def test_show_and_make(tmp_path: Path) -> None:
@@ -33,3 +37,21 @@ def test_nothing_planned_is_a_refusal(tmp_path: Path) -> None:
     shown = CliRunner().invoke(command, ["plan", "show", "--data-folder", str(tmp_path)])
 
     assert 2 == shown.exit_code
+
+
+def test_a_bottle_in_doubt_is_said(tmp_path: Path) -> None:
+    """A stock past its date is not mixed from: said in a line, and with its reasons as JSON."""
+    where = ["--data-folder", str(tmp_path)]
+    old = Mixed("developer", "Umber", Dilution(1, 0), 1000.0, keeping=by_leaflet(1, None))
+    with house_in(tmp_path) as house:
+        earlier = house.clock.now().before(seconds=100 * 86400.0)
+        begun = begin_first_evening(house.desk, CountingDice(), ANSWERS, earlier)
+        code = mix_bottle(house.desk, house.dice, old, Marks(), earlier).code
+    roll = begun.tankfuls[0].rolls[0].code
+    made = json.loads(CliRunner().invoke(command, ["plan", "make", roll, "--json", *where]).output)
+    shown = CliRunner().invoke(command, ["plan", "show", *where]).output
+    (doubt,) = made["bottles_in_doubt"]
+
+    assert (code, "passed over") == (doubt["bottle"], doubt["standing"])
+    assert "past-its-date" in doubt["reasons"]
+    assert f"No: Not {code} tonight: it was good until " in shown

@@ -8,17 +8,19 @@ from zoneinfo import ZoneInfo
 
 import pytest
 from evening_clock import CountingDice
-from fakes import memory_desk
+from fakes import memory_desk, memory_house
 from planned import ANSWERS
 
 from tankside.core.planning.first_evening import SixAnswers
 from tankside.core.planning.plan import Plan
+from tankside.core.quantities.preferences import Preferences
 from tankside.core.refusals import Refused
 from tankside.core.run.instants import Instant
 from tankside.core.shelf.bottles import Bottle
 from tankside.core.solutions.keeping import by_leaflet
 from tankside.core.solutions.leader_test import LeaderTest
 from tankside.core.solutions.notation import Dilution
+from tankside.web.shown.journal import shown_tankful
 from tankside.workflows.begin_first_evening import begin_first_evening
 from tankside.workflows.change_plan import AsKeptNow, TakeAnyway, TakeBottle, change_plan
 from tankside.workflows.cost_of_plan import cost_a_roll
@@ -29,8 +31,10 @@ from tankside.workflows.look_at_shelf import bottles_now
 from tankside.workflows.make_plan import Chosen, make_plan
 from tankside.workflows.mix_bottle import Mixed, mix_bottle
 from tankside.workflows.moments import EPOCH
+from tankside.workflows.open_run import open_run, run_for
 from tankside.workflows.ports import Desk
 from tankside.workflows.pour_over import Empties, decant
+from tankside.workflows.read_journal import Which, read_tankful
 from tankside.workflows.time_leader import Timed, time_leader
 
 ZONE = ZoneInfo("UTC")
@@ -211,3 +215,25 @@ def test_a_fixer_costs_the_share_of_its_life_that_a_roll_takes() -> None:
     keep_typed(season.desk, fixer.bottle.code, keeping=None, price_minor=400)
 
     assert {"fix": 20} == cost_a_roll(season.desk, season.plan(MADE))
+
+
+def test_what_was_taken_against_the_advice_stands_in_the_journal() -> None:
+    """The dead stock and the precious roll, each by its owner's word; an evening as advised says nothing."""
+    season = Season()
+    season.leader(35.0, MADE, fresh=True)
+    advised = season.plan(MADE)
+    season.leader(120.0, DAY_40)
+    plan = season.plan(DAY_40, precious=1)
+    change_plan(season.desk, season.dice, plan.key, TakeBottle(season.litre.code), on(DAY_40, 19))
+    change_plan(season.desk, season.dice, plan.key, TakeAnyway(plan.held[0].roll), on(DAY_40, 19))
+    house = memory_house(season.desk)
+    told = {}
+    for one in (advised, plan):
+        run = open_run(house.desk, house.live_runs, run_for(one.key), one.key, on(DAY_40, 20))
+        told[one.key] = shown_tankful(read_tankful(house.desk, Which(run, "A")), Preferences()).anyway
+
+    assert () == told[advised.key]
+    assert (
+        f"{season.litre.code} is taken though its leader took 3.4 times its fresh time.",
+        f"{plan.held[0].code} is precious and was released by its owner.",
+    ) == told[plan.key]
