@@ -65,7 +65,7 @@ def standing(batch: Batch, stands: Account, preferences: Preferences) -> str:
     return (
         f"{made} made. Used once, then down the drain."
         if batch.strength == "working"
-        else f"{made} of stock."
+        else f"Stock, {made} made."
     )
 
 

@@ -63,13 +63,14 @@ def bottle_acts(desk: Desk, code: str, preferences: Preferences, zone: str, now:
         until_sentence(one.until, today),
         "" if renewed is None else renewed_sentence(renewed),
     )
+    usable = not one.account.discarded and one.contents.ml > LEAST_ML
     room_ml = max(0.0, one.contents.holds_ml - one.contents.ml)
     return BottleActs(
-        tuple(each for each in told if each),
-        one.until is not None,
+        tuple(each for each in told if each) if usable else (),
+        usable and one.until is not None,
         rule_sentence(one.batch.keeps),
         _leader(one, preferences, there, now) if one.batch.kind == "developer" else None,
-        not one.account.discarded and one.contents.ml > LEAST_ML,
+        usable,
         volume_text(room_ml, preferences) if room_ml > LEAST_ML else "",
         tuple(
             (each.bottle.code, f"{each.bottle.code}, {volume_text(each.contents.ml, preferences)}")

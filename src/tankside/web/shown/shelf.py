@@ -127,6 +127,7 @@ def ledger_told(desk: Desk, bottle: Bottle, preferences: Preferences, zone: str)
     assert batch is not None
     booked = desk.ledger.of_bottle(bottle.code)
     undone = {one.line.reverses for one in booked}
+    last = {one.event: one.key for one in booked}
     after, volumes = 0.0, []
     for one in booked:
         after += one.line.ml
@@ -134,7 +135,9 @@ def ledger_told(desk: Desk, bottle: Bottle, preferences: Preferences, zone: str)
     return Told(
         bottle_told(bottle, batch, account(booked), preferences),
         tuple(
-            _line(one, ml, preferences, zone, may_go_back=one.key not in undone)
+            _line(
+                one, ml, preferences, zone, may_go_back=one.key not in undone and last[one.event] == one.key
+            )
             for one, ml in zip(booked, volumes, strict=True)
         ),
         levels(volumes, capacity_ml=max([bottle.holds_ml, *volumes])) if volumes else None,

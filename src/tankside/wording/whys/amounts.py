@@ -14,7 +14,7 @@ STEPS = {"C": 0.1, "mL": 1.0, "contrast index": 0.01, "rolls": 1.0}
 
 UNIT_WORDS = {
     "s": "minutes", "contrast index": "contrast", "g/m2": "g/m²", "fills": "fills", "rolls": "rolls",
-    "months": "months from when it was made",
+    "months": "months",
 }  # fmt: skip
 """What a scale counts, where the unit alone does not say it."""
 

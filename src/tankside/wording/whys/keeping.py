@@ -9,8 +9,8 @@ from tankside.wording.whys.words import WhyWords
 
 
 def _until(why: Why, preferences: Preferences) -> str:
-    """'good until 25 May 2027'."""
-    return f"good until {value_text(why.input('until').value, 'day', preferences)}"
+    """'25 May 2027'."""
+    return value_text(why.input("until").value, "day", preferences)
 
 
 def _full(length: Length, preferences: Preferences) -> tuple[str, str]:
@@ -32,7 +32,7 @@ def _part(length: Length, preferences: Preferences) -> tuple[str, str]:
 
 WORDS = WhyWords(
     headlines={"good-until": _until},
-    sentences={"good-until": "A rule, weeks either way: what ends first counts."},
+    sentences={"good-until": "Good until then by a rule, weeks either way: what ends first counts."},
     lengths={"keeps-full": _full, "keeps-part": _part},
     narrows={"leader-test": "Time a leader in it: that goes before any date."},
     names={

@@ -23,7 +23,7 @@ def test_a_full_bottle_stands_on_its_leaflet_alone() -> None:
 
     assert ["keeps-full"] == [one.code for one in found.lengths]
     assert 6.0 == pytest.approx(found.answer.value, abs=0.05)
-    assert "Why good until 1 Sep 2026?" == why.title(found, METRIC)
+    assert "Why 1 Sep 2026?" == why.title(found, METRIC)
     assert ("Time a leader in it: that goes before any date.",) == why.narrows_sentences(found, METRIC)
 
 
@@ -32,7 +32,7 @@ def test_what_ends_first_counts() -> None:
     found = why_good_until(Contents(125, 250, 0, MADE, date(2026, 4, 20)), RULE, developer=False)
     full, part = found.lengths
 
-    assert "good until 20 Jun 2026" == why.headline(found, METRIC)
+    assert "20 Jun 2026" == why.headline(found, METRIC)
     assert found.answer.value == part.estimate.value < full.estimate.value
     assert ("Part full", "2 months from 20 Apr 2026, as air got in.") == why.length_words(part, METRIC)
     assert () == found.narrows
