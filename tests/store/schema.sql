@@ -41,6 +41,7 @@ CREATE TABLE bottles (
 	cap TEXT NOT NULL,
 	place TEXT NOT NULL,
 	opened INTEGER,
+	rolls_per_l REAL,
 	CONSTRAINT bottles_key PRIMARY KEY ("key"),
 	CONSTRAINT bottles_code_once UNIQUE (code),
 	CONSTRAINT bottles_holds_ml_positive CHECK (holds_ml > 0),

@@ -11,6 +11,7 @@ from tankside.wording.refusals import PLAIN
 from tankside.workflows.since_last_time import (
     Corrected,
     FixerNearItsLimit,
+    FixerTestDue,
     OtherBottle,
     OtherFilm,
     OtherTime,
@@ -22,7 +23,7 @@ NOTHING_CHANGED = "Nothing else has changed since last time."
 NAMES = {"stop bath": "Stop bath", "fixer": "Fixer", "wetting agent": "Wetting agent"}
 
 
-def changed_sentence(one: SinceThen, preferences: Preferences = PLAIN) -> str:
+def changed_sentence(one: SinceThen, preferences: Preferences = PLAIN) -> str:  # noqa: PLR0911 - a line a change
     """One change in one sentence.
 
     >>> changed_sentence(OtherBottle("fixer", "K7M4-T", "white", "7MPA-4"))
@@ -38,6 +39,8 @@ def changed_sentence(one: SinceThen, preferences: Preferences = PLAIN) -> str:
         case FixerNearItsLimit(code, left):
             then = "nothing more" if left < 1 else f"{left} roll{'' if left == 1 else 's'} more"
             return f"After these the fixer in {code} takes {then}: mix fresh before the next time."
+        case FixerTestDue(code):
+            return f"Half of what the fixer in {code} may take is used: test it on a piece of film first."
         case OtherTime(film, time_s, temp_c, was_s, was_c):
             now, was = (
                 f"{time_text(seconds)} at {temperature_text(there, preferences)}"

@@ -44,6 +44,9 @@ SENTENCES: dict[CautionCode, str] = {
     "nitrate-film": "Very old film may be nitrate, which burns fiercely: ask an archive before you store it.",
     "ammonia-and-bleach": "Never let ammonia or fixer meet household bleach.",
     "sulfite-and-asthma": "Sulfite can bring on severe asthma: fan on, and keep away if you are sensitive.",
+    "silver-waste-can": (
+        "Used fixer holds silver: into its own labelled can, for whoever takes it where you live."
+    ),
     "silver-and-ammonia": "Never keep, heat or dry silver in ammonia or used fixer: it can explode.",
 }
 FROM_MEMORY = "from memory, check the sheet"

@@ -12,6 +12,7 @@ from tankside.core.run.doubts import Doubt
 from tankside.core.run.state import RunState
 from tankside.core.run.wrong_bottle import Contamination
 from tankside.wording.cues import BATHS, LIQUIDS
+from tankside.wording.fixer import fixer_past_words
 from tankside.wording.refusals import PLAIN
 
 RINSE = "Drain, three fills of water, developer for its full time."
@@ -61,6 +62,8 @@ def say_consequence(one: Consequence, state: RunState, preferences: Preferences 
         case "wrong-bottle":
             took, wanted = _liquid(state, one, one.poured), _liquid(state, one, one.owed)
             return SaidAtSink(f"That was {took}, not {wanted}.", "", best)
+        case "fixer-past":
+            return _fixer_past(one)
         case "contaminated":
             return _contaminated(one.contamination, preferences)
         case _:
@@ -117,6 +120,12 @@ def _outside_times(one: Consequence, state: RunState, preferences: Preferences) 
     more = f"Times are known for {least} to {most}, so no end moves by it."
     bath = "warmer" if cold else "cooler"
     return SaidAtSink(f"The tank reads {reads}.", f"{more} Stand it in {bath} water and read again.")
+
+
+def _fixer_past(one: Consequence) -> SaidAtSink:
+    if one.fixer is None:
+        return SaidAtSink("The fixer was past its limit.")
+    return SaidAtSink(*fixer_past_words(one.fixer))
 
 
 def _contaminated(one: Contamination | None, preferences: Preferences) -> SaidAtSink:

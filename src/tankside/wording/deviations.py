@@ -21,6 +21,7 @@ from tankside.core.review.differed import (
     Noted,
     OfContrast,
     OtherBottle,
+    PastFixer,
     PutRight,
     Replanned,
     RightWay,
@@ -33,6 +34,7 @@ from tankside.core.run.standing import OutOfOrder
 from tankside.core.run.state import RunState
 from tankside.wording.consequences import say_doubt
 from tankside.wording.cues import BATHS
+from tankside.wording.fixer import fixer_past_words
 from tankside.wording.percent import percent_band
 from tankside.wording.permanence import washed_words
 from tankside.wording.refusals import PLAIN
@@ -133,6 +135,8 @@ def say_deviation(  # noqa: PLR0911, PLR0912, C901 - one arm a kind
             return SaidDeviation(said, f"{_quoted(why)}{LEFT_OUT[kind]}")
         case Washed():
             return SaidDeviation(*washed_words(one.what))
+        case PastFixer(used=used):
+            return SaidDeviation(*fixer_past_words(used))
         case ColdWash(temp_c=temp_c):
             head = f"Wash water {temperature_text(temp_c, preferences)}."
             ten = temperature_text(10.0, preferences)

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from tankside.core.permanence.wash_plan import told_residual
-from tankside.core.review.differed import Washed
+from tankside.core.review.differed import VoidWash, Washed
 from tankside.core.run.advise_wash import Left, WashAdvice
 from tankside.wording.timetable import number_word
 
 WELL_BELOW = "well below"
+VOID: dict[VoidWash, str] = {
+    "fix": "the fix was too short or left out",
+    "fixer": "the fixer was past its limit",
+}
 
 
 def wash_verdict(came_to: WashAdvice) -> str:
@@ -39,7 +43,7 @@ def washed_words(washed: Washed) -> tuple[str, str]:
     if washed.fills == washed.planned:
         head = f"The shortest soak of the wash was {washed.shortest_s / 60:.1f} min."
     if washed.void:
-        return head, "What the wash came to cannot be said: the fix was too short or left out."
+        return head, f"What the wash came to cannot be said: {VOID[washed.void]}."
     confirmed = washed.left.slow_g_m2 is None or washed.left.slow_g_m2 <= washed.limit_g_m2
     if confirmed:
         return head, f"Left by plan: {left_words(washed.left)}. Enough."

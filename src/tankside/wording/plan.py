@@ -8,9 +8,10 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from tankside.core.planning.plan import Doubtful, Held, Plan, PlannedTankful
 from tankside.core.planning.timetable import Timetable
 from tankside.core.planning.wish import FirstUse
-from tankside.core.quantities.display import plain_number, planned_time, temperature_text, time_text
+from tankside.core.quantities.display import planned_time, temperature_text, time_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.shelf.fitness import Reason
+from tankside.wording.fixer import fixer_doubt
 from tankside.wording.keeping import HELD_FOR
 
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
@@ -122,11 +123,8 @@ def doubtful_sentence(one: Doubtful) -> str:
             return f"{value} is short: under {limit} it may come out uneven."
         case "bottle-too-small":
             return f"A bottle holds {one.value:.0f} mL and the tanks need {one.limit:.0f} mL of it at once."
-        case "fixer-spent":
-            return (
-                f"By count the fixer takes {plain_number(one.value or 0, 0.5)} more rolls and tonight brings "
-                f"{plain_number(one.limit or 0, 0.5)}. Test it on a piece of film, or mix fresh."
-            )
+        case "fixer-spent" | "fixer-passed-over" | "fixer-test-due" | "fix-short":
+            return fixer_doubt(one)
         case "least-stock-unknown":
             return "The least stock for one roll is not known; its leaflet may say."
         case _:

@@ -10,6 +10,8 @@ from tankside.core.quantities.preferences import Preferences
 from tankside.core.shelf.accounts import Account
 from tankside.core.shelf.bottles import Batch
 from tankside.core.shelf.ledger import LedgerLine, LineKind
+from tankside.core.shelf.stop_count import StopCount
+from tankside.wording.fixer import test_words
 
 ACTS: dict[LineKind, str] = {
     "mixed": "{ml} mixed",
@@ -24,8 +26,6 @@ ACTS: dict[LineKind, str] = {
     "discarded": "poured away",
 }
 
-LEADER = "a leader was black in {seconds} s{fresh}"
-
 
 def rolls_left(left: CapacityLeft) -> str:
     """How many rolls a fixer may still take, by both sources.
@@ -39,10 +39,32 @@ def rolls_left(left: CapacityLeft) -> str:
     return f"{low} to {high} rolls left" if low != high else f"{_rolls(low)} left"
 
 
-def capacity_sentence(left: CapacityLeft, *, planned: float, named: float) -> str:
-    """What was used, and that two sources differ."""
+def whole_rolls_left(left: float) -> str:
+    """How many whole rolls are left.
+
+    >>> whole_rolls_left(3.4), whole_rolls_left(0.5)
+    ('3 rolls left', 'no roll left')
+    """
+    whole = floor(left + 1e-9)
+    return f"{_rolls(whole)} left" if whole else "no roll left"
+
+
+def capacity_sentence(left: CapacityLeft, *, planned: float, named: float, tested: bool = False) -> str:
+    """What was used, as the fixer counts it, and that two sources differ."""
     between = f"{floor(planned + 1e-9)} to {floor(named + 1e-9)}"
-    return f"{_rolls(left.used_units)} used of {between}. Two sources differ."
+    return f"{_rolls(left.used_units)} used of {between}." + ("" if tested else " Two sources differ.")
+
+
+def stop_sentence(count: StopCount) -> str:
+    """What a stop bath has taken of what it may, and whose count that is.
+
+    >>> stop_sentence(StopCount(9.0, 12.0, by_label=False))
+    '9 rolls used of 12, the one count published; the count on its label goes before it. Acid binds.'
+    """
+    used = f"{_rolls(count.used)} used of {_figure(count.whole)}"
+    if count.by_label:
+        return f"{used} by its label. Acid binds; the indicator or a strip is the test."
+    return f"{used}, the one count published; the count on its label goes before it. Acid binds."
 
 
 def bottle_name(batch: Batch) -> str:
@@ -56,9 +78,6 @@ def standing(batch: Batch, stands: Account, preferences: Preferences) -> str:
         return "Poured away."
     if stands.contaminated:
         return "Something else got in: no plan offers it again. Pour it away."
-    if batch.kind == "stop bath":
-        used = _rolls(stands.area_units)
-        return f"{used} used. The count on its label is the rule; indicator or strip the test."
     if batch.reusable:
         return f"{_rolls(stands.area_units)} used."
     made = volume_text(batch.made_ml, preferences)
@@ -75,18 +94,26 @@ def line_words(line: LedgerLine, preferences: Preferences) -> str:
     >>> line_words(LedgerLine("K7M4-T", "drawn", -500.0), Preferences())
     '500 mL poured out'
     """
-    told = (LEADER if line.test and line.test.kind == "leader" else ACTS[line.kind]).format(
-        seconds=f"{line.test.seconds or 0:.0f}" if line.test else "",
-        fresh=", while it was fresh" if line.test and line.test.fresh else "",
+    if line.kind == "tested":
+        said = test_words(line.test, preferences) if line.test else "test taken back"
+        return said + (f": {line.words}" if line.words else "")
+    told = ACTS[line.kind].format(
         ml=volume_text(abs(line.ml), preferences),
         rolls=_rolls(abs(line.area_units)),
     )
     area = f", after {_rolls(line.area_units)}" if line.kind == "returned" and line.area_units else ""
+    if area and line.counted_units != line.area_units:
+        area += f", counted as {_figure(line.counted_units)}"
     back = ", taken back" if line.reverses else ""
     return f"{told}{area}{back}" + (f": {line.words}" if line.words else "")
 
 
 def _rolls(units: float) -> str:
     """Rolls of 135-36 or 120, to a quarter."""
-    text = f"{to_step(units, ROLLS_STEP):g}"
+    text = _figure(units)
     return f"{text} roll{'' if text == '1' else 's'}"
+
+
+def _figure(units: float) -> str:
+    """A count of rolls as it is told."""
+    return f"{to_step(units, ROLLS_STEP):g}"

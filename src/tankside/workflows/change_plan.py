@@ -21,6 +21,7 @@ from tankside.workflows.keep_rolls import NewRoll, add_roll
 from tankside.workflows.moments import moment_of
 from tankside.workflows.offer_stock import stocks_again, with_anyway
 from tankside.workflows.ports import Desk, Dice
+from tankside.workflows.supplies import again_from_shelf
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +74,7 @@ class RoomIs:
 
 @dataclass(frozen=True, slots=True)
 class AsKeptNow:
-    """Take in what was kept since the plan was made: taps, tanks, thermometer, leaflets, bottles of stock."""
+    """Take in what was kept since the plan was made: taps, tanks, thermometer, leaflets, bottles."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -211,6 +212,7 @@ def _told(times: BathTimes) -> Iterator[AssumptionCode]:
 def _as_kept(desk: Desk, wish: Wish, now: Instant) -> Wish:
     """The wish with everything that is kept under its keys as it now stands."""
     place = desk.places.by_key(wish.place.key) or wish.place
+    least_ml, rolls = max(one.volume_ml for one in wish.tanks), [one.roll for one in wish.rolls]
     tanks = tuple(desk.tanks.by_key(one.key) or one for one in wish.tanks)
     thermometer = desk.thermometers.by_key(wish.thermometer.key) or wish.thermometer
     told = {
@@ -231,6 +233,7 @@ def _as_kept(desk: Desk, wish: Wish, now: Instant) -> Wish:
         tanks=tanks,
         place=place,
         thermometer=thermometer,
+        supplies=tuple(again_from_shelf(desk, one, least_ml=least_ml, rolls=rolls) for one in wish.supplies),
         assumed=tuple(one for one in wish.assumed if one.code not in told),
         stocks=stocks_again(desk, wish, moment_of(now)),
     )

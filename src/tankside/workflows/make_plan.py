@@ -2,26 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from datetime import datetime
 from uuid import UUID
 
 from tankside.core.methods.combinations import Combination
 from tankside.core.methods.known_time import rows_in_use
-from tankside.core.planning.first_evening import SUPPLIES, assumed_for
-from tankside.core.planning.fixer import fixer_takes, fixer_wanted
+from tankside.core.planning.first_evening import assumed_for
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import FirstUse, Supply, WantedRoll, Wish
 from tankside.core.planning.work_out import work_out
 from tankside.core.refusals import refuse
 from tankside.core.rolls.roll import Roll
 from tankside.core.run.instants import Instant
-from tankside.core.shelf.accounts import account
 from tankside.workflows.begin_first_evening import first_pour
 from tankside.workflows.moments import moment_of
 from tankside.workflows.offer_stock import stocks_on_the_shelf
 from tankside.workflows.ports import Desk, Dice
+from tankside.workflows.supplies import supplies_on_the_shelf
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +61,7 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
     supplies = supplies_on_the_shelf(
         desk,
         least_ml=max(tank.volume_ml for tank in tanks),
-        film_units=fixer_wanted(one.roll for one in wanted),
+        rolls=[one.roll for one in wanted],
     )
     longer = any(one.roll.film.grain != "cubic" for one in wanted)
     return Wish(
@@ -77,42 +76,6 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
         stocks=stocks_on_the_shelf(desk, wanted, places[0].zone, moment),
         assumed=assumed_for(tanks[0], places[0], thermometers[0], fix_longer=longer, supplies=supplies),
     )
-
-
-def supplies_on_the_shelf(desk: Desk, *, least_ml: float, film_units: float) -> tuple[Supply, ...]:
-    """The default baths, each from a bottle that holds enough and is not spoilt, or to be made.
-
-    A fixer that may still take `film_units` goes before one that may not; the plan says where none may.
-    """
-    return tuple(_from_shelf(desk, one, least_ml, film_units) for one in SUPPLIES)
-
-
-def _from_shelf(desk: Desk, supply: Supply, least_ml: float, film_units: float) -> Supply:
-    """One bath from the shelf, or to be made."""
-    found = list(_that_hold(desk, supply, least_ml))
-    if supply.kind == "fixer":
-        found.sort(key=lambda one: (left := fixer_takes(one)) is not None and left.left_planned < film_units)
-    return found[0] if found else supply
-
-
-def _that_hold(desk: Desk, supply: Supply, least_ml: float) -> Iterator[Supply]:
-    """The bath from each bottle that holds enough of it and is not spoilt."""
-    batches = {one.key: one for one in desk.batches.all() if one.kind == supply.kind and one.reusable}
-    for bottle in desk.bottles.all():
-        batch = batches.get(bottle.batch)
-        stands = account(desk.ledger.of_bottle(bottle.code))
-        if batch is None or stands.ml is None or stands.ml < least_ml:
-            continue
-        if not (stands.contaminated or stands.discarded):
-            used = max(stands.counted_units, 0.0)
-            yield replace(
-                supply,
-                name=batch.name,
-                dilution=batch.dilution or supply.dilution,
-                volume_ml=stands.ml,
-                bottle=bottle.code,
-                rolls_used=used,
-            )
 
 
 def _wanted(desk: Desk, key: UUID, chosen: Chosen) -> WantedRoll:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tankside.core.refusals import refuse
 from tankside.core.run.instants import Instant
@@ -22,7 +22,8 @@ GOES_BACK: frozenset[SolutionKind] = frozenset({"stop bath", "fixer", "washing a
 class Mixed:
     """What is in the bottle: kind, the person's name, how it is diluted, how much (mL), rolls it had.
 
-    `keeping` as its leaflet says and `price_minor` (whole minor units for all of it) where they were typed.
+    `keeping` as its leaflet says, `price_minor` (whole minor units for all of it) and `rolls_per_l` by its
+    label where they were typed.
     """
 
     kind: SolutionKind
@@ -32,6 +33,7 @@ class Mixed:
     rolls_used: float = 0.0
     keeping: KeepingTime | None = None
     price_minor: int | None = None
+    rolls_per_l: float | None = None
 
 
 def mix_bottle(desk: Desk, dice: Dice, mixed: Mixed, marks: Marks, now: Instant) -> Bottle:
@@ -45,7 +47,8 @@ def mix_bottle(desk: Desk, dice: Dice, mixed: Mixed, marks: Marks, now: Instant)
     )  # fmt: skip
     with desk.together():
         desk.batches.add(batch)
-        bottle = fresh_bottle(desk, dice, batch, marks, now)
+        bottle = replace(fresh_bottle(desk, dice, batch, marks, now), rolls_per_l=mixed.rolls_per_l)
+        desk.bottles.keep(bottle)
         stood = HaveAlready(mixed.volume_ml, mixed.rolls_used)
         desk.ledger.append(first_lines(dice, batch, bottle, now, stood))
     return bottle

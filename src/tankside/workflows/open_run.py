@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from uuid import NAMESPACE_URL, UUID, uuid5
 
+from tankside.core.planning.fixer_known import fixer_known
 from tankside.core.refusals import Refusal, Refused, refuse
 from tankside.core.run.commands import Command, OpenRun
 from tankside.core.run.events import BenchBottle
 from tankside.core.run.instants import Instant
-from tankside.core.shelf.accounts import Account, account
+from tankside.core.shelf.accounts import account
+from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle
 from tankside.workflows.note_at_sink import Sink
 from tankside.workflows.ports import Desk
+from tankside.workflows.supplies import must_hold
 
 
 def open_run(
@@ -33,6 +37,8 @@ def open_run(
     found = desk.plans.by_key(plan)
     if found is None:
         raise refuse("no-such-plan", ways_on=("plan",))
+    if found.wish is not None and not desk.run_log.after(run):
+        must_hold(desk, found.wish.supply("fixer"))
     asked = OpenRun(found, found.place.zone, people, models, app, bench(desk))
     answer = sink.note(run, Command(id=f"open:{run}", asked=asked, device=device, run=run), now)
     if isinstance(answer.said, Refusal):
@@ -48,15 +54,16 @@ def run_for(plan: UUID) -> UUID:
 def bench(desk: Desk) -> tuple[BenchBottle, ...]:
     """Every bottle that was not poured away, with what the ledger says is in it."""
     batches = {batch.key: batch for batch in desk.batches.all()}
-    accounts = [(bottle, account(desk.ledger.of_bottle(bottle.code))) for bottle in desk.bottles.all()]
+    booked = [(bottle, desk.ledger.of_bottle(bottle.code)) for bottle in desk.bottles.all()]
     return tuple(
-        _on_the_bench(bottle, batches[bottle.batch], stands)
-        for bottle, stands in accounts
-        if not stands.discarded
+        _on_the_bench(bottle, batches[bottle.batch], lines)
+        for bottle, lines in booked
+        if not account(lines).discarded
     )
 
 
-def _on_the_bench(bottle: Bottle, batch: Batch, stands: Account) -> BenchBottle:
+def _on_the_bench(bottle: Bottle, batch: Batch, booked: Sequence[Booking]) -> BenchBottle:
+    stands = account(booked)
     return BenchBottle(
         code=bottle.code,
         kind=batch.kind,
@@ -66,6 +73,7 @@ def _on_the_bench(bottle: Bottle, batch: Batch, stands: Account) -> BenchBottle:
         cap=bottle.cap,
         place=bottle.place,
         contaminated=stands.contaminated,
+        fixer=fixer_known(batch, booked),
     )
 
 

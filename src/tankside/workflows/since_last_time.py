@@ -8,6 +8,7 @@ from datetime import datetime
 
 from tankside.core.methods.combinations import Combination
 from tankside.core.methods.known_time import rows_in_use
+from tankside.core.permanence.fixer_standing import judge_fixer
 from tankside.core.planning.fixer import fixer_takes, fixer_wanted
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import WantedRoll, Wish
@@ -36,6 +37,13 @@ class FixerNearItsLimit:
 
     code: str
     left: int
+
+
+@dataclass(frozen=True, slots=True)
+class FixerTestDue:
+    """Half of what the fixer may take is used: a test piece goes before this film."""
+
+    code: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +78,7 @@ class Corrected:
     because: KeptProposal
 
 
-SinceThen = OtherBottle | FixerNearItsLimit | OtherTime | OtherFilm | OwnTimeLeft | Corrected
+SinceThen = OtherBottle | FixerNearItsLimit | FixerTestDue | OtherTime | OtherFilm | OwnTimeLeft | Corrected
 
 
 def since_last_time(desk: Desk, last: LastTime, moment: datetime) -> tuple[SinceThen, ...]:
@@ -93,9 +101,12 @@ def _bottles(desk: Desk, last: LastTime, wish: Wish) -> Iterator[OtherBottle]:
             yield OtherBottle(now.kind, bottle.code, bottle.cap, was)
 
 
-def _fixer(last: LastTime, wish: Wish) -> Iterator[FixerNearItsLimit]:
-    """The fixer, if one more evening like this one would be too much for it."""
+def _fixer(last: LastTime, wish: Wish) -> Iterator[FixerNearItsLimit | FixerTestDue]:
+    """The fixer, if one more evening like this one would be too much for it, or a test piece goes first."""
     left, code = fixer_takes(wish.supply("fixer")), wish.supply("fixer").bottle
+    known = wish.supply("fixer").fixer
+    if known is not None and code is not None and judge_fixer(known).test_due:
+        yield FixerTestDue(code)
     tonight = fixer_wanted(last.offered)
     if left is not None and code is not None and tonight <= left.left_planned < 2 * tonight:
         yield FixerNearItsLimit(code, int(left.left_planned - tonight + 1e-9))

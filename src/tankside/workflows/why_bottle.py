@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from datetime import date, tzinfo
 
-from tankside.core.permanence.capacity import Fixed, capacity_left
+from tankside.core.permanence.fixer_standing import judge_fixer
 from tankside.core.planning.explain_fixer import why_fixer_left
 from tankside.core.planning.explain_shelf import why_good_until
+from tankside.core.planning.fixer_known import fixer_known
 from tankside.core.planning.why import AboutBottle, Why
 from tankside.core.refusals import refuse
 from tankside.core.shelf.accounts import account
@@ -23,11 +24,11 @@ def why_bottle(desk: Desk, bottle: Bottle, about: AboutBottle, *, zone: tzinfo) 
     if about == "good-until":
         return _good_until(desk, bottle, zone)
     batch = desk.batches.by_key(bottle.batch)
-    stands = account(desk.ledger.of_bottle(bottle.code))
-    counted = batch is not None and batch.kind == "fixer" and batch.strength == "working"
-    if about == "fixer-left" and counted and not stands.contaminated and not stands.discarded:
-        left = capacity_left([Fixed(max(stands.area_units, 0.0))], working_ml=bottle.holds_ml)
-        return why_fixer_left(left, working_ml=bottle.holds_ml)
+    booked = desk.ledger.of_bottle(bottle.code)
+    stands = account(booked)
+    known = fixer_known(batch, booked) if batch is not None else None
+    if about == "fixer-left" and known and not stands.contaminated and not stands.discarded:
+        return why_fixer_left(judge_fixer(known).left, working_ml=known.working_ml)
     raise refuse("no-why", about=about)
 
 

@@ -86,7 +86,7 @@ def test_degrees_are_the_persons_own() -> None:
 
 def test_permanence_is_never_passed_nor_failed() -> None:
     """Not confirmed is said with the question turned round and what one more fill would do."""
-    three = Washed(3, 4, 60.0, Left(3, None, 0.05), 0.014, 35.0, void=False)
+    three = Washed(3, 4, 60.0, Left(3, None, 0.05), 0.014, 35.0, void=None)
 
     assert (
         "Washed with three fills, planned four. Enough if half leaves in 35 s or less; "
@@ -94,9 +94,9 @@ def test_permanence_is_never_passed_nor_failed() -> None:
         "The pessimistic model does not confirm it: one more 5-minute soak costs one fill."
     ) == said(three)
     assert "Washed with three fills, planned four. Left by plan: well below. Enough." == said(
-        Washed(3, 4, 300.0, Left(3, None, None), 0.014, 102.0, void=False)
+        Washed(3, 4, 300.0, Left(3, None, None), 0.014, 102.0, void=None)
     )
-    assert "cannot be said" in said(Washed(3, 4, 300.0, Left(3, None, None), 0.014, 102.0, void=True))
+    assert "cannot be said" in said(Washed(3, 4, 300.0, Left(3, None, None), 0.014, 102.0, void="fix"))
 
 
 def test_each_other_difference_says_what_it_means() -> None:

@@ -34,6 +34,7 @@ from tankside.workflows.read_journal import Which
 from tankside.workflows.since_last_time import (
     Corrected,
     FixerNearItsLimit,
+    FixerTestDue,
     OtherBottle,
     OtherFilm,
     OtherTime,
@@ -237,11 +238,12 @@ def test_nothing_changed_is_nothing_told() -> None:
 
 
 def test_each_change_is_told_once() -> None:
-    """A fixer that takes one roll more after these, and a row of one's own in the place of the leaflet's."""
+    """A fixer that takes one roll more and is to be tested, and a row of one's own for the leaflet's."""
     house, last = lived(rolls_through=15.0)
     fixer = next(one.bottle for one in last.plan.liquids if one.key == "fix")
     told = since_last_time(house.desk, last, moment_of(TONIGHT))
-    assert (FixerNearItsLimit(fixer or "", 1),) == told
+    assert {FixerNearItsLimit(fixer or "", 1), FixerTestDue(fixer or "")} == set(told)
+    assert 2 == len(told)
 
     (known,) = house.desk.combinations.all()
     add_leaflet_row(

@@ -29,7 +29,8 @@ def house() -> House:
 def test_a_bottle_poured_away_is_empty_and_off_the_bench(house: House) -> None:
     """It should book all that was in it, keep its code, and refuse a second time."""
     discard(house.desk, DICE, "K7M4-T", at(0.0), words="cloudy")
-    assert Account(0.0, 0.0, contaminated=False, discarded=True) == stands(house.desk, "K7M4-T")
+    empty = Account(0.0, 0.0, contaminated=False, discarded=True, put_in_ml=1000.0)
+    assert empty == stands(house.desk, "K7M4-T")
     assert ["F9QD-2"] == [one.code for one in bench(house.desk)]
     with pytest.raises(Refused, match="already-discarded"):
         discard(house.desk, DICE, "K7M4-T", at(1.0))
@@ -40,7 +41,8 @@ def test_a_mistake_at_the_shelf_is_taken_back_by_a_line_that_names_it(house: Hou
     discard(house.desk, DICE, "K7M4-T", at(0.0))
     mistake = house.desk.ledger.of_bottle("K7M4-T")[-1]
     take_back(house.desk, DICE, mistake.key, at(5.0))
-    assert Account(1000.0, 0.0, contaminated=False, discarded=False) == stands(house.desk, "K7M4-T")
+    full = Account(1000.0, 0.0, contaminated=False, discarded=False, put_in_ml=1000.0)
+    assert full == stands(house.desk, "K7M4-T")
     assert mistake.key == house.desk.ledger.of_bottle("K7M4-T")[-1].line.reverses
     assert 3 == len(house.desk.ledger.of_bottle("K7M4-T"))
     with pytest.raises(Refused, match="taken-back-already"):

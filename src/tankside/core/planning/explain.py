@@ -12,6 +12,7 @@ from tankside.core.planning.explain_stock import stock_of
 from tankside.core.planning.explain_timing import mix_to_of, time_of
 from tankside.core.planning.explain_washing import wash_of
 from tankside.core.planning.explain_waters import waters_of
+from tankside.core.planning.fixer import latest_piece
 from tankside.core.planning.plan import Plan, PlannedTankful
 from tankside.core.planning.why import AboutPlan, Why
 from tankside.core.planning.wish import Wish
@@ -28,7 +29,7 @@ BUILDERS: Mapping[AboutPlan, Builder] = MappingProxyType(
         "cold": lambda plan, one, _: waters_of(plan, one, "cold"),
         "end": lambda plan, *_: why_end(plan),
         "second-start": lambda plan, one, _: why_start(plan, one),
-        "fix": lambda _, one, wish: fix_of(one, wish),
+        "fix": lambda _, one, wish: fix_of(one, wish, latest_piece(wish.supply("fixer"))),
         "wash": lambda _, one, wish: wash_of(one, wish),
         "least-stock": lambda _, one, wish: stock_of(one, wish),
     }

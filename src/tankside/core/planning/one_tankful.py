@@ -20,10 +20,12 @@ from tankside.core.planning.development import (
     told,
 )
 from tankside.core.planning.equipment import Place
+from tankside.core.planning.fixer import fix_times
 from tankside.core.planning.plan import Development, PlannedBath, PlannedRoll, PlannedTankful
 from tankside.core.planning.tankfuls import Load
 from tankside.core.planning.wish import BathTimes, WantedRoll, Wish
 from tankside.core.rates import BelievedRate
+from tankside.core.rolls.roll import Grain
 
 LARGEST_STEP_K = 5.0
 """Baths differ by at most this much, so the wash is tempered too where the tap is colder."""
@@ -83,8 +85,9 @@ def planned_tankful(
         poured_c = mix_to(known, setting, known.rate.time_s.value).estimate.value
     rule = load.combination.time_rule
     end = _told(known, setting, wish, poured_c=poured_c, as_printed=jug_c is None, rule=rule)
-    longer = any(one.roll.film.grain != "cubic" for one in load.rolls)
-    steps = default_method(time_s=end.value, fix_longer=longer).steps
+    grains = [one.roll.film.grain for one in load.rolls]
+    steps = default_method(time_s=end.value, fix_longer=any(one != "cubic" for one in grains)).steps
+    steps = tuple(_by_test_piece(step, wish, grains) for step in steps)
     return PlannedTankful(
         letter,
         load.tank,
@@ -158,6 +161,13 @@ def _as_wished(step: Step, wish: Wish) -> Step:
     if step.kind != "develop" or wish.agitation is None:
         return step
     return replace(step, agitation=wish.agitation)
+
+
+def _by_test_piece(step: Step, wish: Wish, grains: list[Grain]) -> Step:
+    """A step with the fix as long as the fixer's test piece asks, where that is longer."""
+    if step.kind != "fix" or wish.times.fix_s is not None:
+        return step
+    return replace(step, times=fix_times(step.times, wish.supply("fixer"), grains))
 
 
 def _bath(letter: str, step: Step, own: BathTimes, liquid: str | None) -> PlannedBath:

@@ -111,12 +111,13 @@ class Held:
 
 @dataclass(frozen=True, slots=True)
 class Doubtful:
-    """Something to look at first, as a code with its numbers; `wording` says it."""
+    """Something to look at first, as a code with its numbers, about a bottle; `wording` says it."""
 
     code: str
     tankful: str | None = None
     value: float | None = None
     limit: float | None = None
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,6 +10,7 @@ from uuid import UUID
 from tankside.core.agitation.patterns import Agitation
 from tankside.core.methods.baths import HandWork
 from tankside.core.methods.combinations import Combination
+from tankside.core.permanence.fixer_standing import FixerKnown
 from tankside.core.planning.assumptions import Assumption
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.rolls.roll import Roll
@@ -35,6 +36,7 @@ class Supply:
     """A reused or thrown-away bath: how it is diluted, and the bottle it stands in if there is one.
 
     `volume_ml` is what the bottle holds (None: make what the tank takes); `rolls_used` of 135-36 or 120.
+    `fixer` is what is known of it where it is one; `passed_over` are bottles that were not offered for it.
     """
 
     kind: SolutionKind
@@ -43,6 +45,8 @@ class Supply:
     volume_ml: float | None = None
     bottle: str | None = None
     rolls_used: float = 0.0
+    fixer: FixerKnown | None = None
+    passed_over: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from uuid import UUID
 
 from tankside.core.development.rate import uneven_if_short
 from tankside.core.doubt.estimate import Estimate
-from tankside.core.planning.fixer import fixer_takes, fixer_wanted
+from tankside.core.planning.fixer_doubts import fixer_doubts, still_assumed
 from tankside.core.planning.liquids import BATH_KEYS, liquids_for, most_at_once_ml
 from tankside.core.planning.one_tankful import planned_tankful, timed
 from tankside.core.planning.order import SAME_MIX_WITHIN_K, Coming, in_order
@@ -54,7 +54,7 @@ def work_out(wish: Wish, *, key: UUID, number: int, made: datetime) -> Plan:
         tankfuls=ordered.tankfuls,
         liquids=liquids,
         hands=wish.hands,
-        assumed=wish.assumed,
+        assumed=still_assumed(wish, ordered.tankfuls),
         starts=wish.starts,
         held=held,
         released=tuple(one.roll.key for one in taken if one.released and one.roll.precious),
@@ -93,10 +93,7 @@ def _doubtful(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful
             found.append(Doubtful("short-time", one.letter, aim_s, 300.0))
         if one.index is not None and wish.rolls[0].combination.least_stock_ml is None:
             found.append(Doubtful("least-stock-unknown", one.letter))
-    takes, wanted = fixer_takes(wish.supply("fixer")), fixer_wanted(one.roll for one in wish.rolls)
-    if takes is not None and takes.left_planned + 1e-9 < wanted:
-        found.append(Doubtful("fixer-spent", None, max(takes.left_planned, 0.0), wanted))
-    return found
+    return [*found, *fixer_doubts(wish)]
 
 
 def _too_small(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful]:

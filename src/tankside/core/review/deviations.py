@@ -68,7 +68,7 @@ def _of_tankful(run: Run, letter: str) -> Iterator[Deviation]:
     yield from _stays(run, one, shown)
     yield from _missed(one)
     yield from _left_out(run, one, shown)
-    yield from wash_deviations(one)
+    yield from wash_deviations(run.state, one)
     yield from _went_otherwise(run, one)
 
 
@@ -180,7 +180,7 @@ def _went_otherwise(run: Run, one: TankfulState) -> Iterator[Deviation]:
         if each.tankful != one.letter:
             continue
         match each.code:
-            case "over-time" | "outside-times":
+            case "over-time" | "outside-times" | "fixer-past":
                 continue
             case "contaminated":
                 if each.contamination is not None:

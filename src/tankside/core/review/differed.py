@@ -10,9 +10,11 @@ from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.baths import BathKind
 from tankside.core.run.advise_wash import Left
 from tankside.core.run.doubts import Doubt
+from tankside.core.run.fixer_used import FixerUsed
 from tankside.core.run.standing import OutOfOrder
 from tankside.core.run.wrong_bottle import Contamination
 
+VoidWash = Literal["fix", "fixer"]
 Stayed = Literal["longer", "shorter", "too long", "too short"]
 RightWay = Literal["retimed", "restated", "withdrawn"]
 
@@ -114,7 +116,7 @@ class LeftOut:
 class Washed:
     """A wash of other fills or shorter soaks: what is left by plan, and the half-life that would suffice.
 
-    `void` where the answer does not hold, because the fix was too short or left out.
+    `void` where the answer does not hold: the fix was too short or left out, or the fixer past its limit.
     """
 
     fills: int
@@ -123,7 +125,14 @@ class Washed:
     left: Left
     limit_g_m2: float
     enough_if_s: float | None
-    void: bool
+    void: VoidWash | None
+
+
+@dataclass(frozen=True, slots=True)
+class PastFixer:
+    """Film fixed in a fixer that its count, its test piece or its look has ended."""
+
+    used: FixerUsed
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,6 +187,7 @@ What = (
     | Disorder
     | LeftOut
     | Washed
+    | PastFixer
     | ColdWash
     | Doubtful
     | PutRight

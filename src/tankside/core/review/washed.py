@@ -6,9 +6,10 @@ from collections.abc import Iterator
 
 from tankside.core.permanence.washing import COLDEST_C, Held, enough_if_half_life_s
 from tankside.core.refusals import Refused
-from tankside.core.review.differed import ColdWash, Deviation, Washed
+from tankside.core.review.differed import ColdWash, Deviation, PastFixer, VoidWash, Washed
 from tankside.core.run.advise_wash import WashAdvice, advise_wash
-from tankside.core.run.state import Pass, Run, TankfulState
+from tankside.core.run.fixer_used import fixer_used
+from tankside.core.run.state import Pass, Run, RunState, TankfulState
 
 SOAK_S = 15.0
 """How much shorter than planned a soak may be before that is worth a word."""
@@ -16,11 +17,14 @@ SOAK_S = 15.0
 SHORT_FIX_S = 5.0
 
 
-def wash_deviations(one: TankfulState) -> Iterator[Deviation]:
-    """Fewer or more fills than planned, shorter soaks, or water too cold for any plan.
+def wash_deviations(state: RunState, one: TankfulState) -> Iterator[Deviation]:
+    """A fixer past its limit, fewer or more fills than planned, shorter soaks, or water too cold.
 
     Own model: docs/science/washing.md. Doubt: half-lives of 15 and 60 s; a plan, not a test.
     """
+    used = fixer_used(state, one.letter)
+    if used is not None and used.stands.past:
+        yield Deviation(used.at_us, one.letter, used.bath, PastFixer(used))
     there = washing(one)
     if there is None or there.ended_us is None:
         return
@@ -38,7 +42,7 @@ def wash_deviations(one: TankfulState) -> Iterator[Deviation]:
         left=came_to.now,
         limit_g_m2=came_to.limit_g_m2,
         enough_if_s=_enough_if_s(one, soaks),
-        void=fix_is_doubtful(one),
+        void=void_wash(state, one),
     )
     yield Deviation(there.ended_us, one.letter, there.bath, washed)
 
@@ -56,7 +60,7 @@ def washed_to(run: Run, letter: str) -> WashAdvice | None:
     """
     one = run.state.tankful(letter)
     there = washing(one)
-    if there is None or there.ended_us is None or fix_is_doubtful(one):
+    if there is None or there.ended_us is None or void_wash(run.state, one):
         return None
     return advise_wash(one, there, there.ended_us)
 
@@ -69,8 +73,19 @@ def soaks_s(there: Pass) -> tuple[float, ...]:
     return tuple(max(0.0, (end - start) / 1e6) for start, end in zip(starts, ends, strict=True))
 
 
-def fix_is_doubtful(one: TankfulState) -> bool:
-    """Whether what the wash says does not hold: no fix at all, or one too short."""
+def void_wash(state: RunState, one: TankfulState) -> VoidWash | None:
+    """Why what the wash says does not hold: no fix at all or one too short, or a fixer past its limit.
+
+    Own model: docs/science/washing. Doubt: that of the fixer's count, 20 to 25 rolls a litre.
+    """
+    if _fix_is_short(one):
+        return "fix"
+    used = fixer_used(state, one.letter)
+    return "fixer" if used is not None and used.stands.past else None
+
+
+def _fix_is_short(one: TankfulState) -> bool:
+    """No fix at all, or one too short."""
     kinds = {bath.id: bath.kind for bath in (*one.plan.baths, *one.former)}
     fixes = [was for was in one.passes if kinds.get(was.bath) == "fix" and was.ended_us is not None]
     if not fixes:

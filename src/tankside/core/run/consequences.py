@@ -10,13 +10,14 @@ from tankside.core.run.advise import ContrastAdvice, advise_contrast, developing
 from tankside.core.run.bath_ends import end_after_s, home_of
 from tankside.core.run.change_of_plan import rinse_first
 from tankside.core.run.commands import Asked, DrainBath, EndTankful
+from tankside.core.run.fixer_used import FixerUsed, fixer_used
 from tankside.core.run.standing import Standing, really, standing
 from tankside.core.run.state import RunState, TankfulState
 from tankside.core.run.wrong_bottle import Contamination, contaminations
 
 ConsequenceCode = Literal[
     "over-time", "image-gone", "before-developer", "unfixed", "unwashed", "wrong-bottle", "contaminated",
-    "outside-times",
+    "outside-times", "fixer-past",
 ]  # fmt: skip
 
 
@@ -41,6 +42,7 @@ class Consequence:
     owed: str | None = None
     contamination: Contamination | None = None
     reads_c: float | None = None
+    fixer: FixerUsed | None = None
 
 
 def consequences(state: RunState, now_us: int) -> tuple[Consequence, ...]:
@@ -55,6 +57,7 @@ def consequences(state: RunState, now_us: int) -> tuple[Consequence, ...]:
         found.extend(_outside_times(state, tankful))
         found.extend(_out_of_order(state, tankful, stands))
         found.extend(_wrong_bottle(state, tankful))
+        found.extend(_fixer_past(state, tankful))
     return tuple(sorted(found, key=lambda one: (not one.urgent, one.at_us, one.code)))
 
 
@@ -82,6 +85,13 @@ def _over_time(state: RunState, one: TankfulState, now_us: int) -> Iterator[Cons
         over_s=had_s - end_s,
         contrast=advise_contrast(state, one.letter, until_s=had_s),
     )
+
+
+def _fixer_past(state: RunState, one: TankfulState) -> Iterator[Consequence]:
+    """Film in a fixer that its count, its test piece or its look has ended: no wash can be told of it."""
+    used = fixer_used(state, one.letter)
+    if used is not None and used.stands.past:
+        yield Consequence("fixer-past", one.letter, used.bath, used.at_us, urgent=False, fixer=used)
 
 
 def _outside_times(state: RunState, one: TankfulState) -> Iterator[Consequence]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import ClassVar, Literal, get_args
 
+from tankside.core.permanence.fixer_standing import FixerKnown
 from tankside.core.planning.plan import Plan
 from tankside.core.run.instants import Instant
 from tankside.core.solutions.kinds import SolutionKind
@@ -23,7 +24,8 @@ TrueClock = Literal["elapsed", "wall"]
 class BenchBottle:
     """A bottle as it stood when the run opened: `stock_share` is 1.0 for stock, 0.5 for 1+1.
 
-    `ml` is None where nobody knows how much is in it; `contaminated` once something else went into it.
+    `ml` is None where nobody knows how much is in it; `contaminated` once something else went into it;
+    `fixer` is what was known of it where it is one.
     """
 
     code: str
@@ -34,6 +36,7 @@ class BenchBottle:
     cap: str = ""
     place: str = ""
     contaminated: bool = False
+    fixer: FixerKnown | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,6 +15,7 @@ from tankside.core.run.consequences import Consequence, consequences
 from tankside.core.run.cue_script import cue_script, due
 from tankside.core.run.cues import Cue, Script
 from tankside.core.run.doubts import Doubt, doubts
+from tankside.core.run.fixer_used import fixer_used
 from tankside.core.run.instants import Instant
 from tankside.core.run.sink_acts import Offer, ToDo, main_act, offers
 from tankside.core.run.sink_past import Bead, beads
@@ -158,12 +159,15 @@ def _bath(state: RunState, one: TankfulState, stands: Standing, now_us: int) -> 
         temp_c=_last_temp(state, one, there),
         fill=there.fills_done if wash else 0,
         fills=bath.fills if wash else 0,
-        wash=advise_wash(one, there, now_us) if wash and _after_fixer(one, stands) else None,
+        wash=advise_wash(one, there, now_us) if wash and _after_fixer(state, one, stands) else None,
     )
 
 
-def _after_fixer(one: TankfulState, stands: Standing) -> bool:
-    """Only a wash that follows a fixer washes fixer out."""
+def _after_fixer(state: RunState, one: TankfulState, stands: Standing) -> bool:
+    """Only a wash after a fixer washes fixer out, and none is told after one that was past its limit."""
+    used = fixer_used(state, one.letter)
+    if used is not None and used.stands.past:
+        return False
     return any(one.bath(was.bath).kind == "fix" for was in stands.counted)
 
 

@@ -7,6 +7,7 @@ from tankside.core.safety.cautions import (
     MIXING,
     POURING,
     SCALD_FROM_C,
+    STANDING,
     Caution,
     CautionCode,
     Handled,
@@ -14,4 +15,14 @@ from tankside.core.safety.cautions import (
     cautions,
 )
 
-__all__ = ["MIXING", "POURING", "SCALD_FROM_C", "Caution", "CautionCode", "Handled", "Moment", "cautions"]
+__all__ = [
+    "MIXING",
+    "POURING",
+    "SCALD_FROM_C",
+    "STANDING",
+    "Caution",
+    "CautionCode",
+    "Handled",
+    "Moment",
+    "cautions",
+]

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, assert_never
 
 Handled = Literal["developer", "stop bath", "fixer", "washing aid", "wetting agent", "water"]
-Moment = Literal["mix", "pour"]
+Moment = Literal["mix", "pour", "test", "discard"]
 CautionCode = Literal[
     "label-first", "gloves-developer", "glasses-developer", "powder-dust", "sheet-and-doctor",
     "acid-concentrate", "acid-into-water", "sulfur-dioxide", "vent-acid-on-carbonate", "fixer-and-bleach",
@@ -14,7 +14,7 @@ CautionCode = Literal[
     "harmful", "poison", "through-skin", "skin-allergy", "irritates", "irritates-eyes", "burns", "flammable",
     "long-harm", "unborn-child", "water-life", "airways", "never-with-acid", "glacial-freezes",
     "hydroxide-spits", "change-the-agent", "own-gate", "poison-centre", "septic-tank", "nitrate-film",
-    "ammonia-and-bleach", "sulfite-and-asthma", "silver-and-ammonia",
+    "ammonia-and-bleach", "sulfite-and-asthma", "silver-and-ammonia", "silver-waste-can",
 ]  # fmt: skip
 How = Literal["published", "common practice", "from memory"]
 
@@ -65,16 +65,42 @@ MIXING: dict[Handled, tuple[Caution, ...]] = {
 POURING: dict[Handled, tuple[Caution, ...]] = {"stop bath": (Caution("vent-acid-on-carbonate"),)}
 
 
+SEPTIC = Caution("septic-tank")
+DISCARDING: dict[Handled, tuple[Caution, ...]] = {
+    "fixer": (
+        Caution("silver-waste-can"),
+        Caution("fixer-waste"),
+        Caution("silver-and-ammonia"),
+        Caution("fixer-and-bleach", "published", THIOSULFATE),
+        SEPTIC,
+    ),
+}
+TESTING: dict[Handled, tuple[Caution, ...]] = {"fixer": (Caution("fixer-waste"),)}
+
+
 def cautions(handled: Handled, *, moment: Moment, hot_c: float | None = None) -> tuple[Caution, ...]:
-    """What to say before one liquid is mixed or poured; `hot_c` is the hottest water in hand (C).
+    """What to say before a liquid is mixed, poured, tested or poured away; `hot_c` is the hottest water (C).
 
     Source: reference rows as named on each; rows from memory are marked so. Doubt: the maker's sheet decides.
 
     >>> [one.code for one in cautions("stop bath", moment="pour")]
     ['vent-acid-on-carbonate']
     """
-    if moment == "pour":
-        return POURING.get(handled, ())
+    match moment:
+        case "pour":
+            return POURING.get(handled, ())
+        case "test":
+            return (*TESTING.get(handled, ()), SHEET)
+        case "discard":
+            return (*DISCARDING.get(handled, (SEPTIC,)), SHEET)
+        case "mix":
+            return _mixing(handled, hot_c)
+        case _:
+            assert_never(moment)
+
+
+def _mixing(handled: Handled, hot_c: float | None) -> tuple[Caution, ...]:
+    """What to say before a liquid is mixed."""
     scald = (SCALD,) if hot_c is not None and hot_c >= SCALD_FROM_C else ()
     return (LABEL, *scald, *MIXING[handled], SHEET)
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.ledger import LedgerLine, LineKind
 
+PUT_IN: tuple[LineKind, ...] = ("mixed", "topped up", "decanted")
 LEAST_ML = 1e-6
 """Less than this is what sums of floats leave behind, not liquid."""
 
@@ -18,8 +19,10 @@ class Account:
     """`ml` in the bottle, None while nothing was ever booked; `area_units` of film, each 80 in2.
 
     `counted_units` is that film as this bath counts it: a fixer counts tabular or unknown film half as much
-    again. `poured_over` once some of it went into other bottles; `contaminated` once something else went in,
-    `discarded` once it was poured away; none of them if that was taken back.
+    again. `put_in_ml` is what was mixed, topped up or poured over, less what was poured over elsewhere: what
+    film carries off does not lessen the count. `poured_over` once some of it went into other bottles;
+    `contaminated` once something else went in, `discarded` once it was poured away; none of them if that was
+    taken back.
     """
 
     ml: float | None
@@ -28,6 +31,7 @@ class Account:
     discarded: bool
     counted_units: float = 0.0
     poured_over: bool = False
+    put_in_ml: float = 0.0
 
 
 def account(booked: Sequence[Booking]) -> Account:
@@ -44,6 +48,7 @@ def account(booked: Sequence[Booking]) -> Account:
         discarded=_stands(booked, "discarded"),
         counted_units=sum(line.counted_units for line in lines),
         poured_over=sum(line.ml for line in lines if line.kind == "decanted") < -LEAST_ML,
+        put_in_ml=sum(line.ml for line in lines if line.kind in PUT_IN),
     )
 
 

@@ -51,3 +51,12 @@ def tests_of(booked: Sequence[Booking]) -> tuple[Tested, ...]:
 def _voided(tested: Tested, void: Void) -> Tested:
     """The same test, void for the reason that came first."""
     return Tested(tested.line, tested.test, tested.at, tested.run, tested.void or void)
+
+
+def indicator_turned(booked: Sequence[Booking]) -> bool:
+    """Whether the latest indicator or strip that stands says that the bath is done.
+
+    Own model: docs/science/stop-bath: the indicator is the test; nothing is computed from a pH. Doubt: none.
+    """
+    told = [one.test for one in tests_of(booked) if one.test.kind == "indicator" and one.void is None]
+    return bool(told) and told[-1].spent

@@ -55,7 +55,10 @@ class Batch:
 
 @dataclass(frozen=True, slots=True)
 class Bottle:
-    """One container: its code and its colour word are the person's signs, neither says the kind."""
+    """One container: its code and its colour word are the person's signs, neither says the kind.
+
+    `rolls_per_l` is what its label says a litre takes, None where nobody has read it.
+    """
 
     key: UUID
     code: str
@@ -64,3 +67,4 @@ class Bottle:
     cap: str = ""
     place: str = ""
     opened: datetime | None = None
+    rolls_per_l: float | None = None

@@ -42,6 +42,7 @@ BOTTLES = strict(
     required("cap", TEXT),
     required("place", TEXT),
     open_ended("opened", Moment),
+    open_ended("rolls_per_l", REAL),
     UniqueConstraint("code"),
     holds("holds_ml > 0", name="bottles_holds_ml_positive"),
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from fastapi import APIRouter, HTTPException
 from starlette.requests import Request
@@ -18,26 +19,38 @@ from tankside.web.desk import InHouse
 from tankside.web.forms import Form, TypedForm, read_all
 from tankside.web.shown.bottle import bottle_acts
 from tankside.web.shown.shelf import ledger_told
+from tankside.web.shown.tonight import tonight_of
 from tankside.web.templating import page
-from tankside.web.typed.bottle import empties_of, keeping_of, leader_of, price_of, typed_of
+from tankside.web.typed.bottle import (
+    empties_of,
+    keeping_of,
+    label_count_of,
+    label_typed,
+    leader_of,
+    price_of,
+    typed_of,
+)
 from tankside.workflows.house import House
 from tankside.workflows.keep_bottles import contaminate, discard, keep_typed
+from tankside.workflows.moments import moment_of
 from tankside.workflows.pour_over import decant, filter_bottle, pour_together, top_up
 from tankside.workflows.shelf_acts import take_back_act
 from tankside.workflows.time_leader import time_leader
 
 router = APIRouter(prefix="/shelf")
 
-FIELDS = ("count", "holds", "other", "ml", "seconds", "temp_c", "full", "part", "price", "words")
+FIELDS = ("count", "holds", "other", "ml", "seconds", "temp_c", "full", "part", "price", "words", "label")
 LONGEST_WORDS = 120
 
 
 @router.get("/{code}")
-def one(request: Request, house: InHouse, code: str, new: str = "", into: str = "") -> Response:
+def one(
+    request: Request, house: InHouse, code: str, *, new: str = "", into: str = "", tested: str = ""
+) -> Response:
     """One bottle and its ledger; `into` names the bottles it was just decanted into."""
     bottle = _known(house, code)
     filled = tuple(each for each in into.split(",") if house.desk.bottles.by_code(each))
-    return _screen(request, house, bottle, Form(), new=bool(new), filled=filled)
+    return _screen(request, house, bottle, Form(), new=bool(new), filled=filled, tested=bool(tested))
 
 
 @router.post("/{code}/discard")
@@ -122,6 +135,16 @@ def typed(request: Request, house: InHouse, code: str, form: TypedForm) -> Respo
     return _done(request, house, code, form, act)
 
 
+@router.post("/{code}/label")
+def by_label(request: Request, house: InHouse, code: str, form: TypedForm) -> Response:
+    """Keep how many rolls a litre takes by its label; left empty it is not known."""
+
+    def act() -> None:
+        house.desk.bottles.keep(replace(_known(house, code), rolls_per_l=label_count_of(form)))
+
+    return _done(request, house, code, form, act)
+
+
 @router.post("/{code}/take-back")
 def taken_back(request: Request, house: InHouse, code: str, form: TypedForm) -> Response:
     """Take an act at the shelf back; its line stays."""
@@ -162,11 +185,14 @@ def _screen(
     *,
     new: bool = False,
     filled: tuple[str, ...] = (),
+    tested: bool = False,
     refused: Refused | None = None,
 ) -> Response:
     """The page of a bottle."""
     preferences, batch = _preferences(house), house.desk.batches.by_key(bottle.batch)
-    form = Form({**(typed_of(batch) if batch else {}), **form.typed}, form.refusals)
+    form = Form({**(typed_of(batch) if batch else {}), **label_typed(bottle), **form.typed}, form.refusals)
+    now = house.clock.now()
+    tonight = tonight_of(house.desk, moment_of(now))
     if refused is not None:
         at = {"full_months": "full", "part_months": "part"}
         placed = (each.placed(at.get(each.at or "", each.at or "")) for each in refused.refusals)
@@ -176,8 +202,10 @@ def _screen(
         "shelf/bottle.html",
         status=422 if refused else 200,
         here="Shelf",
-        told=ledger_told(house.desk, bottle, preferences, house.zone),
-        acts=bottle_acts(house.desk, bottle.code, preferences, house.zone, house.clock.now()),
+        told=ledger_told(house.desk, bottle, preferences, house.zone, tonight=tonight),
+        acts=bottle_acts(house.desk, bottle.code, preferences, house.zone, now),
+        tested=tested,
+        in_plan=bottle.code in tonight.bottles,
         form=form,
         new=new,
         filled=filled,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any, cast, get_args
+from typing import Any, get_args
 
 from fastapi import APIRouter
 from starlette.requests import Request
@@ -19,28 +19,49 @@ from tankside.web.desk import InHouse
 from tankside.web.drawing.graduation import graduation
 from tankside.web.drawing.vessel import empty_vessel
 from tankside.web.forms import Form, TypedForm, number_of, read_all
+from tankside.web.shown.minded import mixing_by_kind
 from tankside.web.shown.shelf import on_shelf
+from tankside.web.shown.tonight import shelf_sentence, tonight_of
 from tankside.web.templating import page
-from tankside.web.typed.bottle import batch_readers
+from tankside.web.typed.bottle import batch_readers, label_count_of
 from tankside.web.typed.first_evening import name_of
 from tankside.workflows.get_ready import Marks
 from tankside.workflows.house import House
 from tankside.workflows.mix_bottle import Mixed, mix_bottle
+from tankside.workflows.moments import moment_of
 
 router = APIRouter(prefix="/shelf")
 
 VESSEL = empty_vessel(graduation(low=0, high=1000, unit=50, long=5, middle=5, length_px=380, upward=True))
-KINDS = tuple((kind, kind.capitalize()) for kind in get_args(SolutionKind) if kind != "water")
-FIELDS = ("kind", "name", "parts", "volume", "used", "cap", "place", "holds", "full", "part", "price")
+KIND_NAMES: tuple[SolutionKind, ...] = tuple(kind for kind in get_args(SolutionKind) if kind != "water")
+KINDS = tuple((kind, kind.capitalize()) for kind in KIND_NAMES)
+FIELDS = (
+    "kind",
+    "name",
+    "parts",
+    "volume",
+    "used",
+    "label",
+    "cap",
+    "place",
+    "holds",
+    "full",
+    "part",
+    "price",
+)
 
 
 @router.get("")
 def show(request: Request, house: InHouse) -> Response:
     """What stands there and what is left in it."""
-    bottles = on_shelf(house.desk, _preferences(house), house.zone, house.clock.now())
+    now = house.clock.now()
+    tonight = tonight_of(house.desk, moment_of(now))
+    bottles = on_shelf(house.desk, _preferences(house), house.zone, now, tonight=tonight)
     return page(
         request, "pages/shelf.html", here="Shelf", vessel=VESSEL, bottles=bottles,
-        spoilt=sum(one.spoilt for one in bottles), tanks=house.desk.tanks.all(), signs=_signs(house),
+        spoilt=sum(one.spoilt for one in bottles),
+        sentence=shelf_sentence(tonight, [one.doubtful for one in bottles]),
+        tanks=house.desk.tanks.all(), signs=_signs(house),
     )  # fmt: skip
 
 
@@ -64,6 +85,7 @@ def mix(request: Request, house: InHouse, form: TypedForm) -> Response:
                 "parts": lambda: read_dilution(form.text("parts")),
                 "volume": lambda: read_volume(form.text("volume"), preferences),
                 "used": lambda: number_of(form, "used"),
+                "label": lambda: label_count_of(form),
                 **batch_readers(form, preferences),
             }
         )
@@ -87,16 +109,18 @@ def _signs(house: House) -> tuple[str]:
 def _kind(form: Form) -> SolutionKind:
     """The kind of liquid chosen."""
     told = form.text("kind")
-    if told not in dict(KINDS):
-        raise refuse("no-such-liquid", liquid=told[:20])
-    return cast(SolutionKind, told)
+    for kind in KIND_NAMES:
+        if kind == told:
+            return kind
+    raise refuse("no-such-liquid", liquid=told[:20])
 
 
 def _mixed(told: dict[str, Any]) -> Mixed:
     """What the form says of a bottle."""
     return Mixed(
-        told["kind"], told["name"], told["parts"], told["volume"], told["used"], told["full"], told["price"]
-    )
+        told["kind"], told["name"], told["parts"], told["volume"], told["used"], told["full"], told["price"],
+        told["label"],
+    )  # fmt: skip
 
 
 def _ask(request: Request, house: House, form: Form, *, refused: Refused | None = None) -> Response:
@@ -112,6 +136,7 @@ def _ask(request: Request, house: House, form: Form, *, refused: Refused | None 
         here="Shelf",
         form=form,
         kinds=KINDS,
+        cautions=mixing_by_kind(KIND_NAMES),
         developers=sorted({one.developer for one in house.desk.combinations.all()}),
         signs=_signs(house),
     )

@@ -13,7 +13,7 @@ from tankside.core.quantities.preferences import Preferences
 from tankside.core.rolls.roll import Roll
 from tankside.core.safety import Caution, cautions
 from tankside.core.solutions.kinds import SolutionKind
-from tankside.web.shown.ready import Said
+from tankside.web.shown.minded import Said
 from tankside.wording.again import NOTHING_CHANGED, changed_sentence, rolls_wait
 from tankside.wording.cautions import caution_origin, caution_sentence
 from tankside.wording.rolls import said_format

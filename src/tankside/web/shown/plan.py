@@ -6,13 +6,15 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from tankside.core.planning.plan import DoubtStanding, Liquid, Plan, PlannedTankful
+from tankside.core.planning.fixer import fix_by_test_s
+from tankside.core.planning.plan import Doubtful, DoubtStanding, Liquid, Plan, PlannedTankful
 from tankside.core.planning.timetable import Timetable, timetable
-from tankside.core.quantities.display import temperature_text
+from tankside.core.quantities.display import temperature_text, time_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.web.drawing.kinds import Sign, sign_of_bath
 from tankside.web.shown.evening import Pictures, pictures
 from tankside.wording.assumed import assumed_sentence
+from tankside.wording.fixer import fix_sentence
 from tankside.wording.keeping import doubt_heading, doubt_sentence
 from tankside.wording.liquids import amount_sentence, cost_sentence
 from tankside.wording.plan import (
@@ -82,6 +84,23 @@ class BottlePlate:
 
 
 @dataclass(frozen=True, slots=True)
+class Look:
+    """Something to look at first; `test` is the bottle to test, `change` what is offered instead."""
+
+    sentence: str
+    test: str = ""
+    change: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class FixTold:
+    """How long film is fixed beside a test piece; `shorter` is the time that may be accepted, if any."""
+
+    sentence: str
+    shorter: str
+
+
+@dataclass(frozen=True, slots=True)
 class ShownPlan:
     """Everything the page shows of a plan."""
 
@@ -93,8 +112,9 @@ class ShownPlan:
     tankfuls: tuple[TankfulRow, ...]
     times: tuple[TimeTold, ...]
     liquids: tuple[LiquidTold, ...]
-    doubtful: tuple[str, ...]
+    doubtful: tuple[Look, ...]
     bottles: tuple[BottlePlate, ...]
+    fix: FixTold | None
     held: tuple[str, ...]
     assumed: str
 
@@ -123,6 +143,7 @@ def shown_plan(
             BottlePlate(one.bottle, one.name, doubt_heading(one), doubt_sentence(one, today), one.standing)
             for one in plan.bottles
         ),
+        _fix(plan, preferences),
         tuple(held_sentence(one) for one in plan.held),
         assumed_sentence(plan.assumed, preferences),
     )
@@ -170,7 +191,30 @@ def _liquid(liquid: Liquid, preferences: Preferences, cost: int | None) -> Liqui
     )
 
 
-def _doubtful(plan: Plan, timed: Timetable) -> tuple[str, ...]:
+def _doubtful(plan: Plan, timed: Timetable) -> tuple[Look, ...]:
     """What to look at first, each said once."""
-    said = dict.fromkeys(doubtful_sentence(one) for one in plan.doubtful)
-    return (*said, CLASH) if timed.clashes else tuple(said)
+    said = dict.fromkeys(Look(doubtful_sentence(one), *_ways(one)) for one in plan.doubtful)
+    return (*said, Look(CLASH)) if timed.clashes else tuple(said)
+
+
+def _ways(one: Doubtful) -> tuple[str, str]:
+    """The bottle to test, and the change that is offered."""
+    tested = one.about if one.code in ("fixer-spent", "fixer-test-due") else ""
+    return tested, "fresh-fixer" if one.code in ("fixer-spent", "fixer-test-due") else ""
+
+
+def _fix(plan: Plan, preferences: Preferences) -> FixTold | None:
+    """How long the fix takes beside the fixer's test piece, where it has one."""
+    supply = plan.wish.supply("fixer") if plan.wish else None
+    known = supply.fixer if supply else None
+    if plan.wish is None or supply is None or known is None or known.latest is None:
+        return None
+    grains = [one.roll.film.grain for one in plan.wish.rolls]
+    by_test_s = fix_by_test_s(known, grains)
+    planned_s = max(bath.times.aim_s for one in plan.tankfuls for bath in one.baths if bath.kind == "fix")
+    if by_test_s is None:
+        return None
+    said = fix_sentence(
+        known.latest, supply.bottle or "", planned_s=planned_s, by_test_s=by_test_s, own=preferences
+    )
+    return FixTold(said, time_text(by_test_s) if by_test_s < planned_s else "")

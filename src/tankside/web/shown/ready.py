@@ -12,12 +12,11 @@ from tankside.core.planning.tempering import top_up
 from tankside.core.quantities.display import temperature_text, volume_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.refusals import Refusal, Refused
-from tankside.core.safety import Caution, cautions
 from tankside.core.shelf.bottles import Bottle
 from tankside.web.drawing.kinds import Sign, sign_of_solution
 from tankside.web.drawing.vessel import Bottle as DrawnBottle
 from tankside.web.drawing.vessel import Cylinder, bottle, cylinder
-from tankside.wording.cautions import caution_origin, caution_sentence
+from tankside.web.shown.minded import Said, at_all_times, at_the_shelf, minded
 from tankside.wording.liquids import keeps, make_sentences
 from tankside.wording.plan import time_sentence
 
@@ -37,14 +36,6 @@ class OnBench:
     code: str
     cap: str
     drawn: DrawnBottle
-
-
-@dataclass(frozen=True, slots=True)
-class Said:
-    """A caution, and where it comes from."""
-
-    sentence: str
-    origin: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +72,7 @@ class Ready:
     left: int
     asks_reading: bool
     times: tuple[str, ...]
+    always: tuple[Said, ...]
 
 
 def ready(
@@ -106,6 +98,7 @@ def ready(
         len(waiting),
         plan.wish is not None,
         tuple(time_sentence(one) for one in plan.tankfuls),
+        at_all_times(),
     )
 
 
@@ -149,8 +142,8 @@ def _in_hand(item: ToMake, plan: Plan, preferences: Preferences, jug_c: float | 
         cannot,
         tops_up,
         _doors(item),
-        tuple(_said(one) for one in item.cautions),
-        tuple(_said(one) for one in cautions(liquid.kind, moment="pour")),
+        minded(item.cautions),
+        at_the_shelf(liquid.kind, "pour"),
     )
 
 
@@ -204,8 +197,3 @@ def _doors(item: ToMake) -> tuple[tuple[str, str], ...]:
     if item.tempered is None:
         return target, enough
     return (target, enough, ("Why so much hot water?", f"/plan/why/hot?tankful={letter}&back=ready"))
-
-
-def _said(caution: Caution) -> Said:
-    """A caution in words."""
-    return Said(caution_sentence(caution), caution_origin(caution))

@@ -2,32 +2,40 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from tankside.core.permanence.capacity import ROLLS_PER_L_NAMED, ROLLS_PER_L_PLANNED, Fixed, capacity_left
+from tankside.core.planning.fixer_known import fixer_tests
 from tankside.core.quantities.display import volume_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.run.instants import Instant
-from tankside.core.shelf.accounts import Account, account
+from tankside.core.shelf.accounts import account
+from tankside.core.shelf.bath_tests import Tested
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle
 from tankside.web.drawing.kinds import Sign, sign_of_solution
 from tankside.web.drawing.levels import Levels, levels
 from tankside.web.drawing.stock import Stock, long_step, stock
 from tankside.web.drawing.vessel import Cylinder, cylinder
+from tankside.web.shown.counted import Counted, counted
+from tankside.web.shown.minded import Said, at_the_shelf
+from tankside.web.shown.tonight import Tonight
+from tankside.wording.fixer import test_words, void_words
 from tankside.wording.keeping import leader_sentence, until_sentence
-from tankside.wording.shelf import bottle_name, capacity_sentence, line_words, rolls_left, standing
+from tankside.wording.shelf import bottle_name, line_words, standing
 from tankside.workflows.look_at_shelf import bottles_now
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk
 
-SMALLEST_COUNTED_ML = 50.0
-
 
 @dataclass(frozen=True, slots=True)
 class OnShelf:
-    """One bottle: `answer` is what binds, `vessel` is drawn with rolls (`stock`) or without (`cylinder`)."""
+    """One bottle: `answer` is what binds, `vessel` is drawn with rolls (`stock`) or without (`cylinder`).
+
+    `first` is what to do before it is used; `tested` where its test is noted on a page of its own.
+    """
 
     code: str
     name: str
@@ -41,6 +49,13 @@ class OnShelf:
     gone: bool
     stock: Stock | None
     cylinder: Cylinder | None
+    first: str
+    doubtful: bool
+    tested: bool
+    fixer: bool
+    counts_by_label: bool
+    on_discard: tuple[Said, ...]
+    why: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,15 +69,27 @@ class Line:
 
 
 @dataclass(frozen=True, slots=True)
+class TestLine:
+    """One test of a bottle: when, what it said, and why it is void, if it is."""
+
+    when: str
+    words: str
+    void: str
+
+
+@dataclass(frozen=True, slots=True)
 class Told:
     """One bottle with its whole ledger."""
 
     bottle: OnShelf
     lines: tuple[Line, ...]
     picture: Levels | None
+    tests: tuple[TestLine, ...]
 
 
-def on_shelf(desk: Desk, preferences: Preferences, zone: str, now: Instant) -> tuple[OnShelf, ...]:
+def on_shelf(
+    desk: Desk, preferences: Preferences, zone: str, now: Instant, *, tonight: Tonight
+) -> tuple[OnShelf, ...]:
     """Every bottle with something in it, those that are spoilt last; each says until when it is good."""
     there = ZoneInfo(zone)
     today = moment_of(now).astimezone(there).date()
@@ -70,33 +97,35 @@ def on_shelf(desk: Desk, preferences: Preferences, zone: str, now: Instant) -> t
         told if told.spoilt else replace(told, more=" ".join(filter(None, (told.more, until, slow))))
         for one in bottles_now(desk, there, today)
         if not one.empty
-        for told in (bottle_told(one.bottle, one.batch, one.account, preferences),)
+        for booked in (desk.ledger.of_bottle(one.bottle.code),)
+        for told in (bottle_told(one.bottle, one.batch, booked, preferences, zone=zone, tonight=tonight),)
         for until in (until_sentence(one.until, today),)
         for slow in (leader_sentence(one.leader) if one.leader and one.leader.verdict != "good" else "",)
     )
     return tuple(sorted(shown, key=lambda one: one.spoilt))
 
 
-def bottle_told(bottle: Bottle, batch: Batch, stands: Account, preferences: Preferences) -> OnShelf:
+def bottle_told(
+    bottle: Bottle,
+    batch: Batch,
+    booked: Sequence[Booking],
+    preferences: Preferences,
+    *,
+    zone: str,
+    tonight: Tonight,
+) -> OnShelf:
     """One bottle in words and as a drawing."""
+    stands = account(booked)
     ml = max(stands.ml or 0.0, 0.0)
-    counted = (
-        batch.kind == "fixer"
-        and batch.strength == "working"
-        and not stands.contaminated
-        and not stands.discarded
-        and bottle.holds_ml >= SMALLEST_COUNTED_ML
-    )
-    answer, more = f"{volume_text(ml, preferences)} left", standing(batch, stands, preferences)
-    drawn: Stock | None = None
-    if counted:
-        left = capacity_left([Fixed(max(stands.counted_units, 0.0))], working_ml=bottle.holds_ml)
-        litres = bottle.holds_ml / 1000
-        named = ROLLS_PER_L_NAMED * litres
-        answer = rolls_left(left)
-        more = capacity_sentence(left, planned=ROLLS_PER_L_PLANNED * litres, named=named)
-        low, high = (min(max(0.0, one), named) for one in (left.left_planned, left.left_named))
-        drawn = stock(capacity_ml=bottle.holds_ml, holds_ml=ml, rolls_at_most=named, rolls_left=(low, high))
+    good = None
+    if not (stands.contaminated or stands.discarded):
+        good = counted(bottle, batch, booked, preferences, zone=zone, tonight=bottle.code in tonight.bottles)
+    after_ml = tonight.after_ml(bottle.code, ml)
+    drawn = _stock(bottle, ml, good, after_ml)
+    volume = f"{volume_text(ml, preferences)} left"
+    more = good.more if good else standing(batch, stands, preferences)
+    if after_ml is not None:
+        more += f" Broken line: {volume_text(after_ml, preferences)} after tonight."
     return OnShelf(
         bottle.code,
         bottle_name(batch),
@@ -104,12 +133,32 @@ def bottle_told(bottle: Bottle, batch: Batch, stands: Account, preferences: Pref
         bottle.place,
         sign_of_solution(batch.kind),
         volume_text(ml, preferences),
-        "Contaminated" if stands.contaminated else answer,
+        "Contaminated" if stands.contaminated else good.answer if good else volume,
         more,
         stands.contaminated,
         stands.discarded,
         drawn,
         None if drawn else _cylinder(bottle.holds_ml, ml),
+        first=good.first if good else "",
+        doubtful=bool(good and good.doubtful),
+        tested=batch.kind in ("fixer", "stop bath"),
+        fixer=batch.kind == "fixer",
+        counts_by_label=batch.kind == "stop bath" and batch.strength == "working",
+        on_discard=at_the_shelf(batch.kind, "discard"),
+        why=f"/shelf/{bottle.code}/why/fixer-left" if good and batch.kind == "fixer" else "",
+    )
+
+
+def _stock(bottle: Bottle, ml: float, good: Counted | None, after_ml: float | None) -> Stock | None:
+    """The vessel with its stripe of rolls, where rolls are counted."""
+    if good is None or good.at_most is None:
+        return None
+    return stock(
+        capacity_ml=bottle.holds_ml,
+        holds_ml=ml,
+        rolls_at_most=good.at_most,
+        rolls_left=good.left,
+        after_ml=after_ml,
     )
 
 
@@ -121,7 +170,7 @@ def _cylinder(holds_ml: float, ml: float) -> Cylinder:
     )
 
 
-def ledger_told(desk: Desk, bottle: Bottle, preferences: Preferences, zone: str) -> Told:
+def ledger_told(desk: Desk, bottle: Bottle, preferences: Preferences, zone: str, *, tonight: Tonight) -> Told:
     """One bottle with every line of its ledger and the surface that they come to."""
     batch = desk.batches.by_key(bottle.batch)
     assert batch is not None
@@ -133,7 +182,7 @@ def ledger_told(desk: Desk, bottle: Bottle, preferences: Preferences, zone: str)
         after += one.line.ml
         volumes.append(after)
     return Told(
-        bottle_told(bottle, batch, account(booked), preferences),
+        bottle_told(bottle, batch, booked, preferences, zone=zone, tonight=tonight),
         tuple(
             _line(
                 one, ml, preferences, zone, may_go_back=one.key not in undone and last[one.event] == one.key
@@ -141,19 +190,30 @@ def ledger_told(desk: Desk, bottle: Bottle, preferences: Preferences, zone: str)
             for one, ml in zip(booked, volumes, strict=True)
         ),
         levels(volumes, capacity_ml=max([bottle.holds_ml, *volumes])) if volumes else None,
+        tuple(_test(one, preferences, zone) for one in fixer_tests(booked)),
     )
+
+
+def _test(one: Tested, preferences: Preferences, zone: str) -> TestLine:
+    """One test of the bottle."""
+    words = test_words(one.test, preferences)
+    return TestLine(_when(one.at, zone), words[0].upper() + words[1:], void_words(one))
 
 
 def _line(
     booking: Booking, after_ml: float, preferences: Preferences, zone: str, *, may_go_back: bool
 ) -> Line:
     """One line with what was left after it."""
-    at = booking.recorded.astimezone(ZoneInfo(zone))
     words = line_words(booking.line, preferences)
     of_shelf = booking.event.startswith("shelf:") and booking.line.reverses is None
     return Line(
-        f"{at:%Y-%m-%d %H:%M}",
+        _when(booking.recorded, zone),
         words[0].upper() + words[1:],
         volume_text(max(after_ml, 0.0), preferences),
         booking.event if of_shelf and may_go_back else "",
     )
+
+
+def _when(moment: datetime, zone: str) -> str:
+    """A moment on the clock of the house."""
+    return f"{moment.astimezone(ZoneInfo(zone)):%Y-%m-%d %H:%M}"

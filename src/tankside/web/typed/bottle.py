@@ -9,7 +9,7 @@ from tankside.core.quantities.entry import read_temperature, read_volume
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.quantities.time_entry import read_time
 from tankside.core.refusals import refuse
-from tankside.core.shelf.bottles import Batch
+from tankside.core.shelf.bottles import Batch, Bottle
 from tankside.core.solutions.keeping import KeepingTime, by_leaflet
 from tankside.core.solutions.leader_test import LeaderTest
 from tankside.web.forms import Form, number_of, read_all
@@ -18,6 +18,8 @@ from tankside.workflows.time_leader import Timed
 
 MINOR = 100
 """Minor units in one: cents, pence."""
+
+MOST_ROLLS_PER_L = 100
 
 
 def keeping_of(form: Form) -> KeepingTime | None:
@@ -103,3 +105,18 @@ def _whole(form: Form, name: str) -> int:
     if told != int(told):
         raise refuse("number-unreadable", ways_on=("type-again",), typed=form.text(name)[:20])
     return int(told)
+
+
+def label_count_of(form: Form) -> float | None:
+    """Rolls that a litre takes by its label, None where that was left empty."""
+    if not form.text("label"):
+        return None
+    count = number_of(form, "label")
+    if not 0 < count <= MOST_ROLLS_PER_L:
+        raise refuse("number-out-of-range", at="label", least=1, most=MOST_ROLLS_PER_L)
+    return count
+
+
+def label_typed(bottle: Bottle) -> dict[str, tuple[str, ...]]:
+    """What is known by the label, as it is typed."""
+    return {} if bottle.rolls_per_l is None else {"label": (f"{bottle.rolls_per_l:g}",)}

@@ -9,6 +9,7 @@ from uuid import UUID
 from zoneinfo import ZoneInfo
 
 from tankside.core.agitation.patterns import Agitation
+from tankside.core.planning.fixer import fix_by_test_s
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import BathTimes, Wish
 from tankside.core.quantities.entry import read_temperature, read_time, read_volume
@@ -33,6 +34,7 @@ from tankside.workflows.change_plan import (
     TakeAnyway,
     TakeBottle,
 )
+from tankside.workflows.supplies import fresh
 
 SUPPLY_OF: dict[str, SolutionKind] = {
     "fixer-parts": "fixer",
@@ -52,6 +54,8 @@ def read_change(form: Form, plan: Plan, wish: Wish, preferences: Preferences) ->
     made: dict[str, Callable[[], Change]] = {
         "another-roll": AnotherRoll,
         "as-kept": AsKeptNow,
+        "fresh-fixer": lambda: OtherSupply(fresh("fixer")),
+        "fix-by-test": lambda: OwnBaths(replace(wish.times, fix_s=_by_test_piece_s(wish))),
         "second-tank": lambda: _second_tank(form, preferences),
         "larger-tank": lambda: LargerTank(_volume(form, preferences)),
         "leave-out": lambda: LeaveOut(_key(of)),
@@ -71,6 +75,14 @@ def read_change(form: Form, plan: Plan, wish: Wish, preferences: Preferences) ->
     if what not in made:
         raise refuse("no-such-change", ways_on=("plan",))
     return made[what]()
+
+
+def _by_test_piece_s(wish: Wish) -> float:
+    """As long as the fixer's test piece asks, for the film that asks most."""
+    needed_s = fix_by_test_s(wish.supply("fixer").fixer, [one.roll.film.grain for one in wish.rolls])
+    if needed_s is None:
+        raise refuse("no-such-change", ways_on=("plan",))
+    return needed_s
 
 
 def _key(text: str) -> UUID:

@@ -16,6 +16,9 @@ SENTENCES = {
     "fix-past-its-ceiling": (
         "This fixer would need {needed_s}, and more than {most_s} begins to bleach fine silver."
     ),
+    "fixer-done": (
+        "The fixer in {bottle} is done by its test or its look: discard it, whatever the count says."
+    ),
     "fixer-dilution-out-of-range": "1+{parts} is no fixer that can be worked out; 1+0 to 1+20 are.",
     "fixer-strength-out-of-range": "{strength_g_l} g of crystals a litre is no fixer; 0 to 700 are.",
     "fixer-too-thin": "Film is not fixed at 1+{parts}; 1+{most} is the thinnest.",
@@ -35,6 +38,8 @@ SENTENCES = {
     ),
     "more-bottles-than-needed": "There is enough for {enough} of {count} bottles.",
     "more-than-is-there": "{wanted_ml} cannot be poured from {volume_ml}.",
+    "no-film-of-test-piece": "Say of which film the test piece is: every test is of the same one.",
+    "nothing-tested": "Nothing was noted: a clearing time, a look, or what the indicator showed.",
     "no-wash-reaches": "No {fills} fills of {volume_ml} up to 10 minutes each reach the limit with a margin.",
     "residual-limit-out-of-range": "A limit of {limit} g/m² is not below what the film starts with.",
     "reuse-out-of-range": "{volume_ml} of used developer cannot be counted.",
