@@ -246,10 +246,11 @@ class AnswerDoubt:
 
 @dataclass(frozen=True, slots=True)
 class SettleClock:
-    """Which clock is right."""
+    """Which clock is right, of the doubt that the event `about` raised (None: the one last raised)."""
 
     kind: ClassVar[str] = "settle-clock"
     true_is: TrueClock
+    about: str | None = None
 
 
 Observation = (

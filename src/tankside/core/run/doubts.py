@@ -92,8 +92,8 @@ def _clock_doubts(state: RunState) -> Iterator[Doubt]:
     for one in state.clock_doubts:
         if not one.settled:
             ways = (
-                Way("elapsed-is-right", SettleClock("elapsed")),
-                Way("wall-is-right", SettleClock("wall")),
+                Way("elapsed-is-right", SettleClock("elapsed", one.mark.event)),
+                Way("wall-is-right", SettleClock("wall", one.mark.event)),
             )
             code: DoubtCode = "clock-across" if one.across else "clock"
             name = f"{code}:{one.mark.event}"

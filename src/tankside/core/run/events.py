@@ -126,7 +126,7 @@ class ClockDoubted:
 class ClockSettled:
     """Which clock the person found right: `shift_s` moves that boot as a whole, no interval within it.
 
-    `across` says which of a boot's doubts it answers: of its beginning, or of clocks that parted since.
+    `settles` are the events whose doubt it answers; by name, for a clock may set them after their answer.
     """
 
     kind: ClassVar[str] = "clock-settled"
@@ -134,7 +134,7 @@ class ClockSettled:
     true_is: TrueClock
     boot: str
     shift_s: float = 0.0
-    across: bool = False
+    settles: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

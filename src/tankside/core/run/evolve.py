@@ -115,6 +115,7 @@ def _session(state: RunState, notes: Sequence[Note]) -> RunState:  # noqa: C901 
         list[Reading](), list[Prepared](), list[Tested](), list[Written]()
     )  # fmt: skip
     answered, clocks, closed = list[tuple[str, str]](), list(state.clock_doubts), state.closed
+    settled = set(state.clocks_settled)
     for note in notes:
         match note.body:
             case ReadingTaken() as body:
@@ -133,11 +134,8 @@ def _session(state: RunState, notes: Sequence[Note]) -> RunState:  # noqa: C901 
                 closed = how
             case ClockDoubted() as body:
                 clocks.append(ClockDoubt(_mark(note), body.boot, body.by_s, body.across))
-            case ClockSettled(boot=boot, across=across):
-                clocks = [
-                    replace(one, settled=True) if (one.boot, one.across) == (boot, across) else one
-                    for one in clocks
-                ]
+            case ClockSettled(settles=events):
+                settled |= set(events)
             case _:
                 raise TypeError(f"{note.body.kind} needs a tankful")
     return replace(
@@ -147,7 +145,8 @@ def _session(state: RunState, notes: Sequence[Note]) -> RunState:  # noqa: C901 
         tests=(*state.tests, *tests),
         written=(*state.written, *written),
         answered=(*state.answered, *answered),
-        clock_doubts=tuple(clocks),
+        clock_doubts=tuple(replace(one, settled=one.mark.event in settled) for one in clocks),
+        clocks_settled=frozenset(settled),
         closed=closed,
     )
 

@@ -228,7 +228,7 @@ class ClockDoubt:
 
 @dataclass(frozen=True, slots=True)
 class RunState:
-    """Where a whole session stands."""
+    """Where a whole session stands; `clocks_settled` are the events of clock doubts that were answered."""
 
     plan: Plan
     plan_no: int
@@ -242,6 +242,7 @@ class RunState:
     tests: tuple[Tested, ...] = ()
     written: tuple[Written, ...] = ()
     clock_doubts: tuple[ClockDoubt, ...] = ()
+    clocks_settled: frozenset[str] = frozenset()
     answered: tuple[tuple[str, str], ...] = ()
     closed: CloseHow | None = None
 

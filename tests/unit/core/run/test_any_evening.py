@@ -190,11 +190,12 @@ class AnyEvening(RuleBasedStateMachine):
     @rule()
     def settle_clock(self) -> None:
         """The elapsed clock was right: where the clocks parted within a boot nothing moves."""
-        doubts = [one for one in self.evening.noted.run.state.clock_doubts if not one.settled]
-        if doubts and not doubts[-1].across:
+        noted, now = self.evening.noted, self.evening.machine.now()
+        parted = [one for one in noted.run.state.clock_doubts if not (one.settled or one.across)]
+        if parted and now.boot in self.evening.steady.run.state.timeline.offset_us:
             self.evening.count += 1
-            command = Command(f"phone:{self.evening.count}", SettleClock("elapsed"), "phone")
-            self.evening.noted.take(command, self.evening.machine.now())
+            asked = SettleClock("elapsed", parted[0].mark.event)
+            noted.take(Command(f"phone:{self.evening.count}", asked, "phone"), now)
 
     # -- the laws ------------------------------------------------------------------------------------------
 
@@ -285,7 +286,7 @@ class AnyEvening(RuleBasedStateMachine):
 
 def clockless(state: RunState) -> RunState:
     """A state without the doubts of clocks; what is asked about them does depend on them."""
-    return replace(state, clock_doubts=())
+    return replace(state, clock_doubts=(), clocks_settled=frozenset())
 
 
 TestAnyEvening = pytest.mark.filterwarnings("error")(AnyEvening.TestCase)

@@ -6,6 +6,7 @@ from unit.core.run.evening import START_US, opened, plan
 
 from tankside.core.run.commands import Command, PourBath, SettleClock, WriteNote
 from tankside.core.run.decide import decide
+from tankside.core.run.doubts import doubts
 from tankside.core.run.events import ClockDoubted
 from tankside.core.run.instants import Instant
 from tankside.core.run.replay import follow
@@ -90,3 +91,17 @@ def test_two_questions_about_one_boot_are_two() -> None:
     assert [(one.across, one.settled) for one in run.state.clock_doubts] == [(True, False), (False, True)]
     run = noted(run, 4, SettleClock("wall"), jumped.before(seconds=-2))
     assert all(one.settled for one in run.state.clock_doubts)
+
+
+def test_the_doubt_that_is_answered_is_the_one_that_was_asked() -> None:
+    """Two boots, two doubts on the screen: the way beside the first settles the first."""
+    sink = opened(plan("A"))
+    sink.wall_jump_s = 90.0
+    sink.do(WriteNote("still here"), 10)
+    slow = Instant(START_US - 3_600_000_000, 1_000_000, "second")
+    run = noted(sink.run, 1, WriteNote("back"), slow)
+    of_first = next(one for one in doubts(run.state) if one.code == "clock")
+    way = of_first.ways[0].asked
+    assert isinstance(way, SettleClock)
+    run = noted(run, 2, way, slow.before(seconds=-5))
+    assert ["clock-across"] == [one.code for one in doubts(run.state)]

@@ -127,17 +127,20 @@ def answer(run: Run, asked: AnswerDoubt) -> list[Draft]:
 
 
 def settle_clock(run: Run, asked: SettleClock) -> list[Draft]:
-    """Which clock is right, of the one last doubted."""
+    """Which clock is right, of the doubt it names or the one last raised."""
     open_doubts = [one for one in run.state.clock_doubts if not one.settled]
-    if not open_doubts:
-        raise refuse("no-such-doubt", about="clock")
-    last = open_doubts[-1]
-    apart_s = sum(one.by_s for one in open_doubts if (one.boot, one.across) == (last.boot, last.across))
+    asked_about = [one for one in open_doubts if asked.about in (None, one.mark.event)]
+    if not asked_about:
+        raise refuse("no-such-doubt", about=asked.about or "clock", ways_on=("look-again",))
+    last = asked_about[-1]
+    alike = [one for one in open_doubts if (one.boot, one.across) == (last.boot, last.across)]
+    apart_s = sum(one.by_s for one in alike)
     if last.across:
         shift_s = -apart_s if asked.true_is == "elapsed" else 0.0
     else:
         shift_s = apart_s if asked.true_is == "wall" else 0.0
-    return [Draft(ClockSettled(asked.true_is, last.boot, shift_s, last.across))]
+    settles = tuple(one.mark.event for one in alike)
+    return [Draft(ClockSettled(asked.true_is, last.boot, shift_s, settles))]
 
 
 def _holds(plan: Plan, letter: str, bath: str) -> bool:
