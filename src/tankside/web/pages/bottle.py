@@ -27,8 +27,8 @@ from tankside.web.typed.bottle import (
     label_count_of,
     label_typed,
     leader_of,
-    price_of,
     typed_of,
+    typed_readers,
 )
 from tankside.workflows.house import House
 from tankside.workflows.keep_bottles import contaminate, discard, keep_typed
@@ -129,8 +129,8 @@ def typed(request: Request, house: InHouse, code: str, form: TypedForm) -> Respo
     """Keep how long its leaflet says it keeps, and what it cost."""
 
     def act() -> None:
-        told = read_all({"full": lambda: keeping_of(form), "price": lambda: price_of(form)})
-        keep_typed(house.desk, code, keeping=told["full"], price_minor=told["price"])
+        told = read_all(typed_readers(form))
+        keep_typed(house.desk, code, keeping=keeping_of(told), price_minor=told["price"])
 
     return _done(request, house, code, form, act)
 
@@ -194,9 +194,7 @@ def _screen(
     now = house.clock.now()
     tonight = tonight_of(house.desk, moment_of(now))
     if refused is not None:
-        at = {"full_months": "full", "part_months": "part"}
-        placed = (each.placed(at.get(each.at or "", each.at or "")) for each in refused.refusals)
-        form = form.refused_by(Refused(*placed), say=request.app.state.say, fields=FIELDS)
+        form = form.refused_by(refused, say=request.app.state.say, fields=FIELDS)
     return page(
         request,
         "shelf/bottle.html",

@@ -23,7 +23,7 @@ from tankside.web.shown.minded import mixing_by_kind
 from tankside.web.shown.shelf import on_shelf
 from tankside.web.shown.tonight import shelf_sentence, tonight_of
 from tankside.web.templating import page
-from tankside.web.typed.bottle import batch_readers, label_count_of
+from tankside.web.typed.bottle import keeping_of, label_count_of, size_of, typed_readers
 from tankside.web.typed.first_evening import name_of
 from tankside.workflows.get_ready import Marks
 from tankside.workflows.house import House
@@ -86,7 +86,8 @@ def mix(request: Request, house: InHouse, form: TypedForm) -> Response:
                 "volume": lambda: read_volume(form.text("volume"), preferences),
                 "used": lambda: number_of(form, "used"),
                 "label": lambda: label_count_of(form),
-                **batch_readers(form, preferences),
+                "holds": lambda: size_of(form, preferences),
+                **typed_readers(form),
             }
         )
         marks = Marks(form.text("cap"), form.text("place"), told["holds"])
@@ -118,7 +119,7 @@ def _kind(form: Form) -> SolutionKind:
 def _mixed(told: dict[str, Any]) -> Mixed:
     """What the form says of a bottle."""
     return Mixed(
-        told["kind"], told["name"], told["parts"], told["volume"], told["used"], told["full"], told["price"],
+        told["kind"], told["name"], told["parts"], told["volume"], told["used"], keeping_of(told), told["price"],
         told["label"],
     )  # fmt: skip
 
@@ -126,9 +127,7 @@ def _mixed(told: dict[str, Any]) -> Mixed:
 def _ask(request: Request, house: House, form: Form, *, refused: Refused | None = None) -> Response:
     """The form of a bottle."""
     if refused is not None:
-        at = {"full_months": "full", "part_months": "part"}
-        placed = (one.placed(at.get(one.at or "", one.at or "")) for one in refused.refusals)
-        form = form.refused_by(Refused(*placed), say=request.app.state.say, fields=FIELDS)
+        form = form.refused_by(refused, say=request.app.state.say, fields=FIELDS)
     return page(
         request,
         "shelf/mix.html",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from tankside.core.quantities.entry import read_temperature, read_volume
@@ -22,12 +22,24 @@ MINOR = 100
 MOST_ROLLS_PER_L = 100
 
 
-def keeping_of(form: Form) -> KeepingTime | None:
-    """Months in a full bottle, and once part full; None where neither was typed."""
-    if not form.text("full"):
-        return None
-    part = _months(form, "part") if form.text("part") else None
-    return by_leaflet(_months(form, "full"), part)
+def typed_readers(form: Form) -> dict[str, Callable[[], Any]]:
+    """The readers of how long a batch keeps and what it cost; each refuses at its own field."""
+    return {
+        "full": lambda: by_leaflet(_whole(form, "full"), None) if form.text("full") else None,
+        "part": lambda: _with_part(form) if form.text("full") and form.text("part") else None,
+        "price": lambda: price_of(form),
+    }
+
+
+def keeping_of(told: Mapping[str, Any]) -> KeepingTime | None:
+    """The keeping time that those readers found; None where no months were typed."""
+    keeping: KeepingTime | None = told["part"] or told["full"]
+    return keeping
+
+
+def _with_part(form: Form) -> KeepingTime:
+    """Months in a full bottle and once part full."""
+    return by_leaflet(_whole(form, "full"), _whole(form, "part"))
 
 
 def price_of(form: Form) -> int | None:
@@ -54,15 +66,6 @@ def typed_of(batch: Batch) -> dict[str, tuple[str, ...]]:
 def size_of(form: Form, preferences: Preferences) -> float | None:
     """What a bottle holds when full, in mL; None where it is just as large as what is in it."""
     return read_volume(form.text("holds"), preferences) if form.text("holds") else None
-
-
-def batch_readers(form: Form, preferences: Preferences) -> dict[str, Callable[[], Any]]:
-    """The readers of what may be typed of a batch beside what it is."""
-    return {
-        "holds": lambda: size_of(form, preferences),
-        "full": lambda: keeping_of(form),
-        "price": lambda: price_of(form),
-    }
 
 
 def empties_of(form: Form, preferences: Preferences) -> Empties:
@@ -92,11 +95,6 @@ def leader_of(form: Form, preferences: Preferences) -> Timed:
 def _seconds(typed: str) -> float:
     """Seconds as one counts them: a bare number is seconds here, for no leader takes an hour."""
     return float(typed) if typed.isdigit() else read_time(typed)
-
-
-def _months(form: Form, name: str) -> int:
-    """A whole number of months."""
-    return _whole(form, name)
 
 
 def _whole(form: Form, name: str) -> int:
