@@ -52,7 +52,7 @@ def test_every_page_around_the_plan_fits_and_is_clean(open_page: OpenPage, size:
     for leader in SLOW:
         post(page, f"{bottle}/leader", leader)
     found = {}
-    paths = (*PATHS, bottle, f"{bottle}/why/good-until")
+    paths = (*PATHS, bottle, f"{bottle}/why/good-until", f"{bottle}/why/developer-left")
     for path in paths:
         page.goto(path)
         page.evaluate("document.querySelectorAll('.shelf-acts details').forEach(one => { one.open = true })")

@@ -5,12 +5,14 @@ from __future__ import annotations
 from math import floor
 
 from tankside.core.permanence.capacity import CapacityLeft
+from tankside.core.planning.developer_left import Tankfuls
 from tankside.core.quantities.display import ROLLS_STEP, to_step, volume_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.shelf.accounts import Account
 from tankside.core.shelf.bottles import Batch
 from tankside.core.shelf.ledger import LedgerLine, LineKind
 from tankside.core.shelf.stop_count import StopCount
+from tankside.core.solutions.notation import Dilution  # noqa: F401 - for the doctest
 from tankside.wording.fixer import test_words
 
 ACTS: dict[LineKind, str] = {
@@ -37,6 +39,21 @@ def rolls_left(left: CapacityLeft) -> str:
     if high == 0:
         return "no roll left"
     return f"{low} to {high} rolls left" if low != high else f"{_rolls(low)} left"
+
+
+def developer_left(rolls: int, use: Tankfuls) -> str:
+    """How many rolls a bottle of stock is enough for.
+
+    >>> developer_left(5, Tankfuls(Dilution(1, 1), 300.0, 1))
+    '5 rolls left at 1+1'
+    """
+    at = f" at {use.dilution}" if use.dilution.water else ""
+    return f"{_rolls(rolls)} left{at}" if rolls else f"no tankful left{at}"
+
+
+def volume_binds(use: Tankfuls, preferences: Preferences) -> str:
+    """What one tankful takes of a bottle of stock."""
+    return f"Volume binds: {volume_text(use.stock_ml, preferences)} for a tankful."
 
 
 def whole_rolls_left(left: float) -> str:

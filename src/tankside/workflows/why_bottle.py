@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date, tzinfo
 
 from tankside.core.permanence.fixer_standing import judge_fixer
+from tankside.core.planning.developer_left import why_developer_left
 from tankside.core.planning.explain_fixer import why_fixer_left
 from tankside.core.planning.explain_shelf import why_good_until
 from tankside.core.planning.fixer_known import fixer_known
@@ -12,6 +13,7 @@ from tankside.core.planning.why import AboutBottle, Why
 from tankside.core.refusals import refuse
 from tankside.core.shelf.accounts import account
 from tankside.core.shelf.bottles import Bottle
+from tankside.workflows.developer_used import how_used
 from tankside.workflows.look_at_shelf import bottle_now
 from tankside.workflows.ports import Desk
 
@@ -23,6 +25,8 @@ def why_bottle(desk: Desk, bottle: Bottle, about: AboutBottle, *, zone: tzinfo) 
     """
     if about == "good-until":
         return _good_until(desk, bottle, zone)
+    if about == "developer-left":
+        return _developer_left(desk, bottle, zone)
     batch = desk.batches.by_key(bottle.batch)
     booked = desk.ledger.of_bottle(bottle.code)
     stands = account(booked)
@@ -38,3 +42,12 @@ def _good_until(desk: Desk, bottle: Bottle, zone: tzinfo) -> Why:
     if one is None or one.batch.keeps is None:
         raise refuse("no-why", about="good-until")
     return why_good_until(one.contents, one.batch.keeps, developer=one.batch.kind == "developer")
+
+
+def _developer_left(desk: Desk, bottle: Bottle, zone: tzinfo) -> Why:
+    """Why a bottle of stock is enough for so many rolls."""
+    one = bottle_now(desk, bottle.code, zone, date.min)
+    use = how_used(desk, one) if one else None
+    if one is None or use is None:
+        raise refuse("no-why", about="developer-left")
+    return why_developer_left(one.contents.ml, use)

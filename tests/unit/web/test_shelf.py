@@ -180,3 +180,16 @@ def test_the_date_opens_its_working(client: TestClient) -> None:
     assert (200, True) == (page.status_code, "Why 25 May 2027?" in page.text)
     assert f"/shelf/{known}/why/good-until" in client.get(f"/shelf/{known}").text
     assert 200 != client.get(f"/shelf/{unknown}/why/good-until").status_code
+
+
+def test_a_stock_that_a_plan_uses_is_counted_in_rolls(planned: TestClient) -> None:
+    """A litre at 1+1 in half a litre: 4 rolls; what nobody plans with is told by its volume alone."""
+    code, other = code_of(planned, **STOCK), code_of(planned, **{**STOCK, "name": "Sepia"})
+    shelf = planned.get("/shelf").text
+
+    assert "4 rolls left at 1+1" in shelf
+    assert (
+        "1000 mL left. Volume binds: 250 mL for a tankful. Stock, 1000 mL made. Good until 25 May." in shelf
+    )
+    assert 200 == planned.get(f"/shelf/{code}/why/developer-left").status_code
+    assert 200 != planned.get(f"/shelf/{other}/why/developer-left").status_code

@@ -30,7 +30,7 @@ LengthCode = Literal[
     "leaflet", "own", "accepted", "temperature", "own-time", "mix", "taps", "baths", "before", "order",
     "half-life-named", "half-life-planned", "these-fills", "fix-rule", "fix-own", "fix-allowed", "clearing",
     "stock-held", "stock-needed", "believed", "aimed", "planned-count", "named-count",
-    "keeps-full", "keeps-part",
+    "keeps-full", "keeps-part", "by-volume",
 ]  # fmt: skip
 
 

@@ -119,8 +119,8 @@ def _kind(form: Form) -> SolutionKind:
 def _mixed(told: dict[str, Any]) -> Mixed:
     """What the form says of a bottle."""
     return Mixed(
-        told["kind"], told["name"], told["parts"], told["volume"], told["used"], keeping_of(told), told["price"],
-        told["label"],
+        told["kind"], told["name"], told["parts"], told["volume"], told["used"],
+        keeping_of(told), told["price"], told["label"],
     )  # fmt: skip
 
 

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
+from tankside.core.planning.developer_left import rolls_left as rolls_of_stock
 from tankside.core.planning.fixer_known import fixer_tests
 from tankside.core.quantities.display import volume_text
 from tankside.core.quantities.preferences import Preferences
@@ -24,8 +25,9 @@ from tankside.web.shown.minded import Said, at_the_shelf
 from tankside.web.shown.tonight import Tonight
 from tankside.wording.fixer import test_words, void_words
 from tankside.wording.keeping import leader_sentence, until_sentence
-from tankside.wording.shelf import bottle_name, line_words, standing
-from tankside.workflows.look_at_shelf import bottles_now
+from tankside.wording.shelf import bottle_name, developer_left, line_words, standing, volume_binds
+from tankside.workflows.developer_used import how_used
+from tankside.workflows.look_at_shelf import BottleNow, bottle_now, bottles_now
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk
 
@@ -98,11 +100,25 @@ def on_shelf(
         for one in bottles_now(desk, there, today)
         if not one.empty
         for booked in (desk.ledger.of_bottle(one.bottle.code),)
-        for told in (bottle_told(one.bottle, one.batch, booked, preferences, zone=zone, tonight=tonight),)
+        for plain in (bottle_told(one.bottle, one.batch, booked, preferences, zone=zone, tonight=tonight),)
+        for told in (with_rolls_left(plain, one, desk, preferences),)
         for until in (until_sentence(one.until, today),)
         for slow in (leader_sentence(one.leader) if one.leader and one.leader.verdict != "good" else "",)
     )
     return tuple(sorted(shown, key=lambda one: one.spoilt))
+
+
+def with_rolls_left(told: OnShelf, one: BottleNow, desk: Desk, preferences: Preferences) -> OnShelf:
+    """A bottle of stock with how many rolls it is enough for, where it is known how it is used."""
+    use = how_used(desk, one)
+    if use is None or told.spoilt or told.gone:
+        return told
+    return replace(
+        told,
+        answer=developer_left(rolls_of_stock(one.contents.ml, use), use),
+        more=f"{told.holds} left. {volume_binds(use, preferences)} {told.more}",
+        why=f"/shelf/{told.code}/why/developer-left",
+    )
 
 
 def bottle_told(
@@ -181,8 +197,11 @@ def ledger_told(desk: Desk, bottle: Bottle, preferences: Preferences, zone: str,
     for one in booked:
         after += one.line.ml
         volumes.append(after)
+    now = bottle_now(desk, bottle.code, ZoneInfo(zone), date.min)
+    assert now is not None
+    plain = bottle_told(bottle, batch, booked, preferences, zone=zone, tonight=tonight)
     return Told(
-        bottle_told(bottle, batch, booked, preferences, zone=zone, tonight=tonight),
+        with_rolls_left(plain, now, desk, preferences),
         tuple(
             _line(
                 one, ml, preferences, zone, may_go_back=one.key not in undone and last[one.event] == one.key
