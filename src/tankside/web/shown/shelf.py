@@ -16,7 +16,7 @@ from tankside.core.shelf.accounts import account
 from tankside.core.shelf.bath_tests import Tested
 from tankside.core.shelf.bookings import Booking
 from tankside.core.shelf.bottles import Batch, Bottle
-from tankside.web.drawing.kinds import Sign, sign_of_solution
+from tankside.web.drawing.kinds import SIGNS, Sign, sign_of_solution
 from tankside.web.drawing.levels import Levels, levels
 from tankside.web.drawing.stock import Stock, long_step, stock
 from tankside.web.drawing.vessel import Cylinder, cylinder
@@ -92,7 +92,7 @@ class Told:
 def on_shelf(
     desk: Desk, preferences: Preferences, zone: str, now: Instant, *, tonight: Tonight
 ) -> tuple[OnShelf, ...]:
-    """Every bottle with something in it, those that are spoilt last; each says until when it is good."""
+    """Every bottle with something in it, in order of use, the spoilt last, each with its last good day."""
     there = ZoneInfo(zone)
     today = moment_of(now).astimezone(there).date()
     shown = (
@@ -105,7 +105,7 @@ def on_shelf(
         for until in (until_sentence(one.until, today),)
         for slow in (leader_sentence(one.leader) if one.leader and one.leader.verdict != "good" else "",)
     )
-    return tuple(sorted(shown, key=lambda one: one.spoilt))
+    return tuple(sorted(shown, key=lambda one: (one.spoilt, SIGNS.index(one.sign))))
 
 
 def with_rolls_left(told: OnShelf, one: BottleNow, desk: Desk, preferences: Preferences) -> OnShelf:
