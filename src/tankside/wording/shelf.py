@@ -90,19 +90,16 @@ def bottle_name(batch: Batch) -> str:
 
 
 def standing(batch: Batch, stands: Account, preferences: Preferences) -> str:
-    """What is said of a bottle whose rolls nobody counts, or that is not to be used."""
+    """What is said of a bottle whose rolls nobody counts, or that is not to be used; of stock nothing."""
     if stands.discarded:
         return "Poured away."
     if stands.contaminated:
         return "Something else got in: no plan offers it again. Pour it away."
     if batch.reusable:
         return f"{_rolls(stands.area_units)} used."
-    made = volume_text(batch.made_ml, preferences)
-    return (
-        f"{made} made. Used once, then down the drain."
-        if batch.strength == "working"
-        else f"Stock, {made} made."
-    )
+    if batch.strength != "working":
+        return ""
+    return f"{volume_text(batch.made_ml, preferences)} made. Used once, then down the drain."
 
 
 def line_words(line: LedgerLine, preferences: Preferences) -> str:

@@ -116,7 +116,7 @@ def with_rolls_left(told: OnShelf, one: BottleNow, desk: Desk, preferences: Pref
     return replace(
         told,
         answer=developer_left(rolls_of_stock(one.contents.ml, use), use),
-        more=f"{told.holds} left. {volume_binds(use, preferences)} {told.more}",
+        more=f"{told.holds} left. {volume_binds(use, preferences)} {told.more}".strip(),
         why=f"/shelf/{told.code}/why/developer-left",
     )
 
