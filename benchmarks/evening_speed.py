@@ -8,13 +8,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC, datetime
-from time import perf_counter
 from uuid import UUID
 
 from plain_order import plainly_joined
+from speed import seconds
 
 from tankside.core.methods.baths import Times
 from tankside.core.planning.first_evening import Keys, SixAnswers, first_evening
@@ -69,16 +68,6 @@ def tankful(letter: str, develop_s: float) -> PlannedTankful:
     exact = Times(develop_s, develop_s, develop_s)
     baths = tuple(replace(bath, times=exact) if bath.kind == "develop" else bath for bath in one.baths)
     return replace(one, letter=letter, baths=baths)
-
-
-def seconds(work: Callable[[], object], *, times: int) -> float:
-    """The shortest of several runs."""
-    found = []
-    for _ in range(times):
-        began = perf_counter()
-        work()
-        found.append(perf_counter() - began)
-    return min(found)
 
 
 def note_ratio(count: int = 2000) -> tuple[float, float]:

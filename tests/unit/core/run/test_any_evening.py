@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 from hypothesis import settings
 from hypothesis import strategies as st
-from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, rule
+from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, precondition, rule
 from unit.core.run.any_evening import Choice, Evening, Log
 from unit.core.run.evening import BENCH, DEVELOPER, FIXER, STOP, plan
 
@@ -106,6 +106,18 @@ class AnyEvening(RuleBasedStateMachine):
         super().__init__()
         self.evening = Evening()
         self.before: tuple[Run, Run] = (self.evening.noted.run, self.evening.steady.run)
+
+    @initialize(begun=st.sampled_from([(), ("A",), ("A", "B")]))
+    def begin(self, begun: tuple[str, ...]) -> None:
+        """Developer is in no tank yet, in one, or in both."""
+        for letter in begun:
+            assert self.evening.do(always(PourBath(f"{letter}.develop"))) is None
+            self.evening.machine.seconds += 30.0
+
+    @rule(letter=st.sampled_from("AB"), raw_c=st.sampled_from([18.0, 19.0, 19.8, 20.1, 21.0]))
+    def read(self, letter: str, raw_c: float) -> None:
+        """A thermometer in the tank, near what was expected or not."""
+        assert self.evening.do(always(TakeReading("tank", letter, raw_c))) is None
 
     @rule(wait_s=st.sampled_from([0.3, 5.0, 30.0, 61.0, 300.0, 570.0, 2000.0]))
     def wait(self, wait_s: float) -> None:
