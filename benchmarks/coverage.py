@@ -33,7 +33,8 @@ from tankside.core.development.belief import (
 )
 from tankside.core.development.contrast import C_INF_BELIEF, INDUCTION_BELIEF, LEAFLET_TIME_SHARE, contrast_at
 from tankside.core.development.equivalent_time import time_needed
-from tankside.core.development.rate import Row, rate_of, time_at
+from tankside.core.development.printed_rows import Row
+from tankside.core.development.rate import rate_of, time_at
 from tankside.core.doubt.distributions import Z95, LogNormal
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.doubt.groups import uniform_draws

@@ -11,7 +11,16 @@ import pytest
 from literature.thermal_rows import expected_of, numbers_of, of_group
 
 from tankside.core.thermal.drift import mean_temp, temp_at
-from tankside.core.thermal.tank import met_c, plastic_tau_min, plastic_worth_ml
+from tankside.core.thermal.tank import (
+    BATHED_TAU_MIN,
+    TAU_BANDS_MIN,
+    met_c,
+    plastic_tau_min,
+    plastic_worth_ml,
+    steel_worth_ml,
+    tau_by_volume_min,
+    worth_by_volume_ml,
+)
 from tankside.core.thermal.wall import Wall, still_air_w_m2_k, tau_min
 
 
@@ -92,6 +101,41 @@ def test_still_air_lies_in_the_published_range(height_m: float, apart_k: float) 
     alone = still_air_w_m2_k(height_m=height_m, wall_c=20, room_c=20 - apart_k, emissivity=0.0)
 
     assert 2 <= alone <= 25
+
+
+@pytest.mark.checks(of=worth_by_volume_ml)
+def test_steel_tanks_lie_on_their_line() -> None:
+    """The line meets the three derived steel tanks to a millilitre, and their computed drift to 2 min."""
+    rows = {row.id: row.values[0] for row in of_group("tank")}
+    derived = [wall_of(rows[name]).worth_ml for name in ("TC0", "TD0", "TE1")]
+
+    assert derived == pytest.approx([steel_worth_ml(volume_ml) for volume_ml in (250, 500, 1000)], abs=1)
+    assert [float(rows[name]["expected"]) for name in ("TDc", "TEc")] == pytest.approx(
+        [tau_by_volume_min("steel", volume_ml) for volume_ml in (500, 1000)], abs=2
+    )
+
+
+@pytest.mark.checks(of=tau_by_volume_min)
+def test_the_band_holds_every_derived_tank() -> None:
+    """Half-litre tanks in air, at 5 to 10 W/(m2 K) and computed, lie in the band of their material."""
+    rows = {row.id: row.values[0] for row in of_group("tank")}
+    found = {material: [
+        float(row["expected"]) for row in rows.values()
+        if row["output"] == "tau" and row["inputs"].startswith(f"{material} 0.5 L")
+    ] for material in TAU_BANDS_MIN}  # fmt: skip
+
+    for material, (least_min, most_min) in TAU_BANDS_MIN.items():
+        assert found[material]
+        assert all(least_min <= tau <= most_min for tau in found[material])
+
+
+@pytest.mark.checks(of=tau_by_volume_min)
+def test_tanks_in_water() -> None:
+    """In water to the lid a half-litre tank follows within 18 min (plastic) or 7 (steel), as derived."""
+    bathed = {row.id: row.values[0] for row in of_group("tank in water bath")}
+
+    assert [18.2, 7.1] == [float(bathed[name]["expected"]) for name in ("TAb", "TDb")]
+    assert [18.0, 7.0] == pytest.approx([BATHED_TAU_MIN[one] for one in ("plastic", "steel")], abs=0.3)
 
 
 @pytest.mark.checks(of=plastic_worth_ml)

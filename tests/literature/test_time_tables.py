@@ -14,7 +14,8 @@ import pytest
 from literature.tables import rows_of
 from scipy.optimize import linprog
 
-from tankside.core.development.rate import Row, rate_of, slopes_of, time_at
+from tankside.core.development.printed_rows import Row
+from tankside.core.development.rate import rate_of, slopes_of, time_at
 from tankside.core.fits.lines import line_with_belief
 from tankside.core.rates import Q10, ZERO_C, Arrhenius, energy_of_q10
 

@@ -30,11 +30,26 @@ if TYPE_CHECKING:
 @click.option("--at", "printed_at", required=True, help="The temperature it is printed for.")
 @click.option("--tank-ml", required=True, help="Volume of the tank.")
 @click.option("--reads", required=True, help="What the mixed developer reads now.")
+@click.option(
+    "--tank-of", type=click.Choice(["plastic", "steel"]), default="plastic", help="What the tank is made of."
+)
 @click.option("--tank-at", help="What the empty tank reads; as the room unless told.")
-@click.option("--tank-worth", help="What the empty tank is worth in water; a plastic one unless told.")
+@click.option("--tank-worth", help="What the empty tank is worth in water; by its material unless told.")
 @click.option("--room", help="What the room reads.  [default: 20 C]")
 @click.option("--tau", type=click.FloatRange(3, 300), help="Your tank's own time constant, in minutes.")
 @click.option("--q10", type=click.FloatRange(1.1, 5), help="Your developer's own factor per 10 K.")
+@click.option(
+    "--row",
+    "rows",
+    multiple=True,
+    metavar="TIME@TEMP",
+    help="Another row of the same leaflet, as '8:00@22'; as often as it has rows.",
+)
+@click.option(
+    "--hydroquinone/--no-hydroquinone",
+    default=None,
+    help="Whether the developer holds any; asked below 16 C only.",
+)
 @thermometer_option
 @degrees_option
 @volumes_option
@@ -44,15 +59,18 @@ def time(  # noqa: PLR0917 - one argument an option
     printed_at: str,
     tank_ml: str,
     reads: str,
+    tank_of: Literal["plastic", "steel"],
     tank_at: str | None,
     tank_worth: str | None,
     room: str | None,
     tau: float | None,
     q10: float | None,
+    rows: tuple[str, ...],
     thermometer: str,
     degrees: Literal["C", "F"],
     volumes: VolumeWord,
     *,
+    hydroquinone: bool | None,
     as_json: bool,
 ) -> None:
     """How long to develop in this tank, at what the developer reads now."""
@@ -61,8 +79,11 @@ def time(  # noqa: PLR0917 - one argument an option
 
     typed = typed_in(degrees, volumes)
     time_s = at("--time", lambda: read_time(printed))
-    known = typed_row(time_s, temp_c=typed.temp_c("--at", printed_at), q10=q10)
-    setting = _setting(typed, tank_ml=tank_ml, tank_at=tank_at, tank_worth=tank_worth, room=room, tau=tau)
+    printed_rows = [(time_s, typed.temp_c("--at", printed_at)), *(_row(typed, one) for one in rows)]
+    known = typed_rows(printed_rows, q10=q10, hydroquinone=hydroquinone)
+    setting = _setting(
+        typed, tank_ml=tank_ml, tank_of=tank_of, tank_at=tank_at, tank_worth=tank_worth, room=room, tau=tau
+    )
     reads_c = typed.temp_c("--reads", reads)
     end = time_for(known, setting, reads_c, thermometer_step_c=float(thermometer))
     mixed = mix_to(known, setting, time_s)
@@ -83,6 +104,7 @@ def _setting(
     typed: Typed,
     *,
     tank_ml: str,
+    tank_of: Literal["plastic", "steel"],
     tank_at: str | None,
     tank_worth: str | None,
     room: str | None,
@@ -92,18 +114,19 @@ def _setting(
     from tankside.core.planning.development import Setting
     from tankside.core.planning.first_evening import ROOM_C
     from tankside.core.quantities import limits
-    from tankside.core.thermal.tank import plastic_tau_min, plastic_worth_ml
+    from tankside.core.thermal.tank import tau_by_volume_min, worth_by_volume_ml
 
     volume_ml = typed.volume_ml("--tank-ml", tank_ml)
     room_c = ROOM_C if room is None else typed.temp_c("--room", room, limits=limits.ROOM_C)
     return Setting(
         volume_ml=volume_ml,
-        worth_ml=plastic_worth_ml(volume_ml)
+        worth_ml=worth_by_volume_ml(tank_of, volume_ml)
         if tank_worth is None
         else typed.volume_ml("--tank-worth", tank_worth),
         tank_c=room_c if tank_at is None else typed.temp_c("--tank-at", tank_at),
         room_c=room_c,
-        tau_min=plastic_tau_min(volume_ml) if tau is None else tau,
+        tau_min=tau_by_volume_min(tank_of, volume_ml) if tau is None else tau,
+        material=tank_of,
     )
 
 
@@ -120,23 +143,38 @@ def _numbers(
         "starts_at": as_number(setting.start_c(reads_c), "C", step=mark_k, source="tank and liquid met"),
         "mix_to_keep_the_time": as_estimate(mixed.estimate, step=mark_k),
         "factor_per_10_k": as_estimate(known.rate.q10, step=FACTOR_STEP),
-        "tank_worth": as_number(setting.worth_ml, "mL", step=1, source="told or plastic by volume"),
+        "tank_worth": as_number(setting.worth_ml, "mL", step=1, source="told or by volume"),
     }
 
 
-def typed_row(time_s: float, *, temp_c: float, q10: float | None) -> KnownTime:
-    """One printed time as a combination would know it; it is kept nowhere, so it has no key and no date."""
+def _row(typed: Typed, text: str) -> tuple[float, float]:
+    """A row typed as TIME@TEMP: seconds and C."""
+    from tankside.core.quantities.entry import read_time
+
+    time, _, temp = text.partition("@")
+    return at("--row", lambda: read_time(time.strip())), typed.temp_c("--row", temp.strip())
+
+
+def typed_rows(
+    printed: list[tuple[float, float]], *, q10: float | None, hydroquinone: bool | None
+) -> KnownTime:
+    """Printed times (s, C) as a combination would know them; kept nowhere, so without keys and dates."""
     from dataclasses import replace
     from datetime import date
     from uuid import UUID
 
-    from tankside.core.development.rate import Row, rate_of
+    from tankside.core.development.printed_rows import Row, printed_step_s
+    from tankside.core.development.rate import rate_of
     from tankside.core.doubt.estimate import Estimate
     from tankside.core.methods.combinations import TimeRow
     from tankside.core.methods.known_time import KnownTime
 
-    row = TimeRow(UUID(int=0), time_s, temp_c, 1.0, "leaflet", "as typed", date.min)
-    rate = rate_of([Row(temp_c, time_s)], ref_c=temp_c)
+    rows = tuple(
+        TimeRow(UUID(int=0), time_s, temp_c, 1.0, "leaflet", "as typed", date.min)
+        for time_s, temp_c in printed
+    )
+    step_s = printed_step_s([one.time_s for one in rows])
+    rate = rate_of([Row(one.temp_c, one.time_s, step_s) for one in rows], ref_c=rows[0].temp_c)
     if q10 is not None:
         rate = replace(rate, q10=Estimate(q10, q10, q10, "per 10 K", "told"))
-    return KnownTime(row, (row,), rate)
+    return KnownTime(rows[0], rows, rate, hydroquinone=hydroquinone)

@@ -8,7 +8,8 @@ import numpy as np
 from matplotlib.axes import Axes
 
 from tankside.core.development.contrast import contrast_at, rate_constant
-from tankside.core.development.rate import Row, rate_of
+from tankside.core.development.printed_rows import Row
+from tankside.core.development.rate import rate_of
 from tankside.core.doubt.distributions import FloatArray, LogNormal, Normal
 from tankside.core.doubt.groups import alone, draws_for, seed_of
 from tankside.core.doubt.parts import Parts, parts_of

@@ -37,6 +37,7 @@ PAGES: Mapping[str, str | Callable[[Refusal], str]] = {
     "add-a-tank": "/place",
     "larger-tank": "/place",
     "more-volume": "/place",
+    "say-the-agent": "/leaflets",
     "add-leaflet-row": _leaflet,
     "enter-a-time": _leaflet,
 }

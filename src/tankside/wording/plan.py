@@ -16,6 +16,21 @@ from tankside.wording.keeping import HELD_FOR
 
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 COUNTS = ("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine")
+LOOK_FIRST = {
+    "other-agitation": (
+        "The time was printed for another agitation: take it as a first guess, 10 % either way. "
+        "More agitation lifts highlights more than shadows."
+    ),
+    "table-only": (
+        "No correction is offered: this time follows no rate. It is read from its printed rows, "
+        "and no reading at the sink moves it."
+    ),
+    "completion": (
+        "No correction is offered: this bath works to completion. The time is the least; "
+        "longer does no harm, and warmth does not shorten it."
+    ),
+    "least-stock-unknown": "The least stock for one roll is not known; its leaflet may say.",
+}
 FIRST_USES: dict[FirstUse | Reason, str] = {
     "batch": "a new batch",
     "combination": "a new combination",
@@ -86,10 +101,17 @@ def time_sentence(tankful: PlannedTankful) -> str:
     end = tankful.development.end_s
     if end is None:
         return time_text(tankful.baths[0].times.aim_s)
+    if end.source == "own time":
+        return f"{time_text(end.value)}, your own time."
+    match tankful.development.time_rule:
+        case "completion":
+            return f"{time_text(end.value)} at least; it works to completion."
+        case "table only":
+            return f"{planned_time(end) if end.low < end.high else time_text(end.value)}, as its table says."
+        case _:
+            pass
     if end.low == end.high:
-        return (
-            f"{time_text(end.value)}, {'your own time' if end.source == 'own time' else 'as its rule says'}."
-        )
+        return f"{time_text(end.value)}, as its rule says."
     return f"{planned_time(end)}; read the tank at one minute and I settle it."
 
 
@@ -114,21 +136,14 @@ def doubtful_sentence(one: Doubtful) -> str:
     """What to look at first."""
     value, limit = time_text(one.value or 0), time_text(one.limit or 0)
     match one.code:
-        case "other-agitation":
-            return (
-                "The time was printed for another agitation: take it as a first guess, 10 % either way. "
-                "More agitation lifts highlights more than shadows."
-            )
         case "short-time":
             return f"{value} is short: under {limit} it may come out uneven."
         case "bottle-too-small":
             return f"A bottle holds {one.value:.0f} mL and the tanks need {one.limit:.0f} mL of it at once."
         case "fixer-spent" | "fixer-passed-over" | "fixer-test-due" | "fix-short":
             return fixer_doubt(one)
-        case "least-stock-unknown":
-            return "The least stock for one roll is not known; its leaflet may say."
         case _:
-            return one.code.replace("-", " ").capitalize() + "."
+            return LOOK_FIRST.get(one.code) or one.code.replace("-", " ").capitalize() + "."
 
 
 def _counted(count: int, word: str) -> str:

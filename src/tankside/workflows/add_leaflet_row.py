@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from uuid import UUID
 
+from tankside.core.agitation.patterns import Agitation
+from tankside.core.development.rate import TimeRule
 from tankside.core.methods.combinations import Combination, RowSource, TimeRow
 from tankside.core.methods.default_method import BY_HAND
 from tankside.core.methods.known_time import find
@@ -46,14 +48,20 @@ def combination_for(
     developer: str,
     dilution: Dilution,
     least_stock_ml: float | None = None,
+    agitation: Agitation = BY_HAND,
 ) -> Combination:
-    """The combination of exactly these, begun empty where there is none: a dilution is never converted."""
-    known = find(desk.combinations.all(), film=film, developer=developer, dilution=dilution)
+    """The combination of exactly these, begun empty where there is none.
+
+    Neither a dilution nor an agitation is ever converted.
+    """
+    known = find(
+        desk.combinations.all(), film=film, developer=developer, dilution=dilution, agitation=agitation
+    )
     if known is not None:
         return known
     return desk.combinations.keep(
         Combination(
-            dice.key(), film, developer, dilution, BY_HAND, "plastic", "pour-in to pour-out", "rate", (),
+            dice.key(), film, developer, dilution, agitation, "plastic", "pour-in to pour-out", "rate", (),
             least_stock_ml,
         )
     )  # fmt: skip
@@ -65,3 +73,13 @@ def least_stock_told(desk: Desk, combination: UUID, least_stock_ml: float) -> Co
     if known is None:
         raise refuse("no-such-combination", ways_on=("add-leaflet-row",))
     return desk.combinations.keep(replace(known, least_stock_ml=least_stock_ml))
+
+
+def facts_told(
+    desk: Desk, combination: UUID, *, time_rule: TimeRule, hydroquinone: bool | None
+) -> Combination:
+    """How the time goes with temperature, and whether the developer holds hydroquinone (None: not said)."""
+    known = desk.combinations.by_key(combination)
+    if known is None:
+        raise refuse("no-such-combination", ways_on=("add-leaflet-row",))
+    return desk.combinations.keep(replace(known, time_rule=time_rule, hydroquinone=hydroquinone))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from uuid import UUID
 
+from tankside.core.methods.combinations import TankKind
 from tankside.core.planning.equipment import Place, Tank, Thermometer
 from tankside.core.planning.first_evening import default_tank
 from tankside.core.quantities.preferences import Preferences
@@ -35,11 +36,21 @@ def read_taps(
     return kept
 
 
-def add_tank(desk: Desk, dice: Dice, *, volume_ml: float, name: str) -> Tank:
-    """A tank by its volume (mL) and the person's name for it."""
-    tank = default_tank(dice.key(), volume_ml=volume_ml, name=name.strip() or "tank")
+def add_tank(desk: Desk, dice: Dice, *, volume_ml: float, name: str, kind: TankKind = "plastic") -> Tank:
+    """A tank by its volume (mL), what it is made of and the person's name for it."""
+    tank = default_tank(dice.key(), volume_ml=volume_ml, name=name.strip() or "tank", kind=kind)
     desk.tanks.keep(tank)
     return tank
+
+
+def tank_is_of(desk: Desk, tank: UUID, kind: TankKind) -> Tank:
+    """What a tank is made of; its worth and drift are believed anew by that, a test has to be done again."""
+    known = desk.tanks.by_key(tank)
+    if known is None:
+        raise refuse("no-such-tank", ways_on=("add-a-tank",))
+    kept = default_tank(known.key, volume_ml=known.volume_ml, name=known.name, kind=kind)
+    desk.tanks.keep(kept)
+    return kept
 
 
 def tank_tested(desk: Desk, tank: UUID, *, liquid_c: float, tank_c: float, read_c: float) -> Tank:

@@ -74,7 +74,14 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
         reads_c=chosen.reads_c,
         first_uses=_first_uses(desk, wanted, supplies),
         stocks=stocks_on_the_shelf(desk, wanted, places[0].zone, moment),
-        assumed=assumed_for(tanks[0], places[0], thermometers[0], fix_longer=longer, supplies=supplies),
+        assumed=assumed_for(
+            tanks[0],
+            places[0],
+            thermometers[0],
+            fix_longer=longer,
+            supplies=supplies,
+            agitation=wanted[0].combination.agitation,
+        ),
     )
 
 

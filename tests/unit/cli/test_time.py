@@ -88,3 +88,46 @@ def test_refusals_are_told_in_the_persons_degrees() -> None:
 
     assert "°F" in told.stderr
     assert "°C" not in told.stderr
+
+
+def test_several_rows_make_the_rate() -> None:
+    """Three rows on a line narrow the factor to less than half."""
+    rows = ("--row", "8:00@22", "--row", "7:00@24")
+    one, three = (
+        json.loads(time(*FIRST_EVENING, *more, "--json").stdout)["factor_per_10_k"]["interval"]
+        for more in ((), rows)
+    )
+
+    assert three[1] - three[0] < (one[1] - one[0]) / 2
+
+
+def test_a_cold_developer_is_asked_what_it_holds() -> None:
+    """With a row at 16 C the rate reaches 14; below 16 hydroquinone must be known to be absent."""
+    cold = (
+        "--time",
+        "15:00",
+        "--at",
+        "16",
+        "--row",
+        "9:30@20",
+        "--tank-ml",
+        "500",
+        "--reads",
+        "15",
+        "--room",
+        "15",
+    )
+    asked, held, free = (time(*cold, *more) for more in ((), ("--hydroquinone",), ("--no-hydroquinone",)))
+
+    assert [2, 2, 0] == [one.exit_code for one in (asked, held, free)]
+    assert "it must be known that yours holds none" in " ".join(asked.stderr.split())
+
+
+def test_steel_is_worth_less() -> None:
+    """Half a litre of steel is worth 47 mL of water where plastic is 112."""
+    worth = [
+        json.loads(time(*FIRST_EVENING, *more, "--json").stdout)["tank_worth"]["value"]
+        for more in ((), ("--tank-of", "steel"))
+    ]
+
+    assert [112, 47] == [round(one) for one in worth]

@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 from scipy.integrate import quad
 
 from tankside.core.development.equivalent_time import counted_so_far, equivalent_time, time_needed
-from tankside.core.development.rate import Row, rate_of, time_at
+from tankside.core.development.printed_rows import Row
+from tankside.core.development.rate import rate_of, time_at
 from tankside.core.rates import BelievedRate, RateTable
 
 BENT = (Row(18.0, 900), Row(20.0, 600), Row(22.0, 540), Row(24.0, 330))

@@ -14,7 +14,8 @@ from tankside.core.development.contrast import (
     offered_of,
     time_correction,
 )
-from tankside.core.development.rate import Row, rate_of, time_at
+from tankside.core.development.printed_rows import Row
+from tankside.core.development.rate import rate_of, time_at
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.refusals import Refused
 

@@ -73,6 +73,27 @@ def test_a_film_without_a_leaflet_is_asked_for_one_and_planned(planned: TestClie
     assert "12:00" in plan
 
 
+def test_what_its_developer_holds_and_how_its_time_goes(planned: TestClient, app: FastAPI) -> None:
+    """Both are kept with the combination, shown as kept, and the plan says why it offers no correction."""
+    path = only_leaflet(planned)
+    page = planned.post(f"{path}/facts", data={"rule": "table only", "hydroquinone": "no"}).text
+    planned.post("/plan/change", data={"change": "as-kept"})
+    kept = app.state.house.desk.combinations.all()[0]
+
+    assert ("table only", False) == (kept.time_rule, kept.hydroquinone)
+    assert re.search(r'value="table only"\s+checked', page) or re.search(r'value="table only" checked', page)
+    assert "No correction is offered" in planned.get("/plan").text
+
+
+def test_a_leaflet_for_rotary_is_a_combination_of_its_own(client: TestClient, app: FastAPI) -> None:
+    """The same film, developer and dilution printed for another agitation stands beside the first."""
+    client.post("/leaflets/new", data=LEAFLET)
+    page = client.post("/leaflets/new", data={**LEAFLET, "time": "10", "moved": "rotary"}).text
+
+    assert "rolled without a stop" in page
+    assert 2 == len(app.state.house.desk.combinations.all())
+
+
 def test_a_dilution_with_two_readings_is_asked_back(client: TestClient) -> None:
     """1:4 again as two big choices; a tap on one of them is the answer."""
     asked = client.post("/leaflets/new", data={**LEAFLET, "dilution": "1:4"})

@@ -28,6 +28,18 @@ def test_a_tank_is_worth_what_its_test_says(planned: TestClient, app: FastAPI) -
     assert 112 == round(app.state.house.desk.tanks.by_key(tank.key).worth_ml)
 
 
+def test_a_steel_tank(planned: TestClient, app: FastAPI) -> None:
+    """A second tank, of steel, is worth 47 mL; the first is changed to steel by one tap."""
+    tanks = app.state.house.desk.tanks
+    first = tanks.all()[0]
+    planned.post("/place/tanks", data={"tank_ml": "500", "tank_name": "bright", "tank_kind": "steel"})
+    page = planned.post(f"/place/tanks/{first.key}/made-of", data={"tank_kind": "steel"}).text
+
+    assert {"steel"} == {one.kind for one in tanks.all()}
+    assert 47 == next(round(one.worth_ml) for one in tanks.all() if one.name == "bright")
+    assert "500 mL, steel" in page
+
+
 def test_a_thermometer_is_put_right_by_ice(planned: TestClient, app: FastAPI) -> None:
     """0.3 in ice is 0.3 too high."""
     one = app.state.house.desk.thermometers.all()[0]

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from itertools import groupby
 from typing import Literal
 
 import numpy as np
 
+from tankside.core.development.printed_rows import BEYOND_ROWS_K, Row, knots_of, once_each, read_between
 from tankside.core.doubt.distributions import Z95
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.fits.lines import Line, SlopeRange, line_with_belief, slopes_through
@@ -19,22 +19,8 @@ TimeRule = Literal["rate", "table only", "completion"]
 """How a method's time goes with temperature: by its rate, as its table says and no further, or not at all."""
 
 DEFAULT_LEAST_C, DEFAULT_MOST_C = 18.0, 24.0
-BEYOND_ROWS_K = 2.0
 HYDROQUINONE_LEAST_C = 16.0
 SHORT_TIME_S = 300.0
-HALF_MINUTE_S = 30.0
-_PRINTED_STEPS_S = (HALF_MINUTE_S, 15.0, 5.0)
-_ROUNDED = 0.45
-"""Half of the 5-95 % interval of a rounding, by its step."""
-
-
-@dataclass(frozen=True, slots=True)
-class Row:
-    """One printed time: `time_s` at `temp_c`, printed in steps of `step_s`."""
-
-    temp_c: float
-    time_s: float
-    step_s: float = HALF_MINUTE_S
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,19 +78,6 @@ def rate_of(rows: Sequence[Row], *, ref_c: float = 20.0) -> Rate:
     return _from_line(ordered, ref_c)
 
 
-def printed_step_s(times_s: Sequence[float]) -> float:
-    """The step in s that a table's times are printed in: half minutes unless one of them says finer.
-
-    Arguments: times in s, above 0. Own model: docs/science/rate-and-equivalent-time; a table of whole
-    minutes is taken to be rounded to the half minute. Doubt: a fine table may show
-    half minutes only by chance.
-
-    >>> printed_step_s([570, 480]), printed_step_s([375, 405, 420]), printed_step_s([370])
-    (30.0, 15.0, 5.0)
-    """
-    return next((step for step in _PRINTED_STEPS_S if all(one % step == 0 for one in times_s)), 1.0)
-
-
 def slopes_of(rows: Sequence[Row]) -> SlopeRange:
     """Slopes of ln(time) per kelvin that pass through every row within half its printed step.
 
@@ -138,7 +111,7 @@ def time_at(rate: Rate, temp_c: float, *, hydroquinone: bool = False) -> Estimat
         ends = np.exp(rate.line.at(temp_c) + rate.line.sd_at(temp_c) * np.array([-Z95, 0.0, Z95]))
         return Estimate(float(ends[1]), float(ends[0]), float(ends[2]), "s", rate.time_s.source)
     if rate.knots and rate.time_s.low < rate.time_s.high:
-        return _read_from_table(rate.rows, temp_c)
+        return read_between(rate.rows, temp_c)
     return _carried(rate, temp_c)
 
 
@@ -207,7 +180,7 @@ def _from_one_row(rows: tuple[Row, ...], ref_c: float) -> Rate:
 
 def _from_table(rows: tuple[Row, ...], ref_c: float) -> Rate:
     """No one slope fits: read between the rows, and give no number outside them."""
-    rows = _once_each(rows)
+    rows = once_each(rows)
     temps = np.array([row.temp_c for row in rows])
     logs = np.log([row.time_s for row in rows])
     local = -np.diff(logs) / np.diff(temps)
@@ -217,49 +190,9 @@ def _from_table(rows: tuple[Row, ...], ref_c: float) -> Rate:
         float(steep[0]), float(steep[1]), float(steep[2]), "per 10 K", "leaflet rows, no one slope"
     )
     held_c = float(np.clip(ref_c, temps[0], temps[-1]))
-    told = _read_from_table(rows, held_c)
-    knots = _knots(rows, held_c, told.value, overall)
+    told = read_between(rows, held_c)
+    knots = knots_of(rows, ref_c=held_c, time_s=told.value, overall=overall)
     return Rate(told, held_c, spread, float(temps[0]), float(temps[-1]), rows, knots)
-
-
-def _once_each(rows: tuple[Row, ...]) -> tuple[Row, ...]:
-    """One row for each temperature: where two leaflets differ their middle, in a step as wide as both."""
-    found = []
-    for temp_c, same in groupby(rows, key=lambda row: row.temp_c):
-        there = list(same)
-        times = [one.time_s for one in there]
-        step_s = max(*(one.step_s for one in there), max(times) - min(times))
-        found.append(Row(temp_c, float(np.exp(np.mean(np.log(times)))), step_s))
-    return tuple(found)
-
-
-def _knots(rows: tuple[Row, ...], ref_c: float, time_s: float, overall: float) -> tuple[Knot, ...]:
-    """Each row as a rate over that at `ref_c`, and one row's spacing more on each side with a wide range.
-
-    Out there a tank may drift to though nobody plans it: the overall slope goes on, from level to twice it.
-    """
-    inside = [
-        Knot(row.temp_c, time_s / row.time_s, _ROUNDED * row.step_s / row.time_s)
-        for row in rows
-        if row.temp_c != ref_c
-    ]
-    inside = sorted([*inside, Knot(ref_c, 1.0, 0.0)], key=lambda one: one.temp_c)
-    before_k, beyond_k = rows[0].temp_c - rows[1].temp_c, rows[-1].temp_c - rows[-2].temp_c
-    return (_outer(inside[0], before_k, overall), *inside, _outer(inside[-1], beyond_k, overall))
-
-
-def _outer(end: Knot, step_k: float, overall: float) -> Knot:
-    """A knot one spacing beyond the last row."""
-    widened = end.spread + abs(overall * step_k)
-    return Knot(end.temp_c + step_k, end.factor * float(np.exp(overall * step_k)), widened)
-
-
-def _read_from_table(rows: tuple[Row, ...], temp_c: float) -> Estimate:
-    """Between two rows on the logarithm of time; the interval is the printed rounding (90 % of its width)."""
-    temps = [row.temp_c for row in rows]
-    told = float(np.exp(np.interp(temp_c, temps, np.log([row.time_s for row in rows]))))
-    half = _ROUNDED * float(np.interp(temp_c, temps, [row.step_s for row in rows]))
-    return Estimate(told, told - half, told + half, "s", "between the leaflet's rows")
 
 
 def _from_line(rows: tuple[Row, ...], ref_c: float) -> Rate:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from tankside.core.development.rate import Rate, Row, TimeRule, printed_step_s, rate_of
+from tankside.core.agitation.patterns import Agitation
+from tankside.core.development.printed_rows import Row, printed_step_s
+from tankside.core.development.rate import Rate, TimeRule, rate_of
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.combinations import Combination, RowSource, TimeRow
 from tankside.core.refusals import refuse
@@ -36,11 +38,17 @@ class KnownTime:
 
 
 def find(
-    combinations: Iterable[Combination], *, film: str, developer: str, dilution: Dilution
+    combinations: Iterable[Combination],
+    *,
+    film: str,
+    developer: str,
+    dilution: Dilution,
+    agitation: Agitation | None = None,
 ) -> Combination | None:
     """The combination of exactly this film, developer and dilution; a dilution nobody noted is not there.
 
-    A time is never computed at one dilution from another: an unknown dilution is a combination of its own.
+    With `agitation` that too must be the one its times were printed for. A time is never computed at one
+    dilution from another: an unknown dilution is a combination of its own.
     """
     same = (film.casefold(), developer.casefold(), dilution)
     return next(
@@ -48,6 +56,7 @@ def find(
             one
             for one in combinations
             if (one.film.casefold(), one.developer.casefold(), one.dilution) == same
+            and agitation in (None, one.agitation)
         ),
         None,
     )

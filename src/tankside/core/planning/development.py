@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from tankside.core.development.equivalent_time import start_that_makes_it_right, time_needed
+from tankside.core.development.printed_rows import Row, as_printed
 from tankside.core.development.rate import HYDROQUINONE_LEAST_C, check_temperature
 from tankside.core.doubt.distributions import Z95, FloatArray
 from tankside.core.doubt.estimate import Estimate
@@ -14,13 +15,15 @@ from tankside.core.methods.known_time import KnownTime
 from tankside.core.quantities.display import shown, time_step_s, to_step
 from tankside.core.rates import RateLaw
 from tankside.core.thermal.drift import READING_SD_K, temp_at
-from tankside.core.thermal.tank import liquid_for, met_c
+from tankside.core.thermal.tank import TAU_BANDS_MIN, Material, liquid_for, met_c
 
 MODEL = "development/1"
 WORTH_SHARE = 0.25
 """What a tank is worth is known to a quarter (docs/science/tank-and-liquid)."""
 
-TAU_BAND_MIN = (60.0, 180.0)
+OTHER_AGITATION_SHARE = 0.10
+"""How far a time may be off for another agitation than it was printed for (common practice)."""
+
 FINE_S = 5.0
 """No end of a band is known better."""
 
@@ -34,6 +37,13 @@ class Setting:
     tank_c: float
     room_c: float
     tau_min: float
+    material: Material = "plastic"
+
+    @property
+    def tau_ends_min(self) -> tuple[float, float]:
+        """Between which the tank's time constant is believed, 5-95 %."""
+        low_min, high_min = TAU_BANDS_MIN[self.material]
+        return min(low_min, self.tau_min), max(high_min, self.tau_min)
 
     def start_c(self, jug_c: float) -> float:
         """What the tank comes to when a jug at `jug_c` is poured in."""
@@ -73,14 +83,25 @@ class WithParts:
     parts: tuple[DoubtPart, ...]
 
 
-def time_for(known: KnownTime, setting: Setting, jug_c: float, *, thermometer_step_c: float) -> WithParts:
+def time_for(
+    known: KnownTime,
+    setting: Setting,
+    jug_c: float,
+    *,
+    thermometer_step_c: float,
+    other_agitation: bool = False,
+) -> WithParts:
     """When to pour out a developer that reads `jug_c` in the jug, in s after the pour, with its doubt.
 
     Arguments: `jug_c` inside the rate's range once the tank has taken its heat, else refused with a way on;
-    `thermometer_step_c` its finest mark (K). Result: s, 5-95 %, given what is assumed of tank and room.
+    `thermometer_step_c` its finest mark (K); `other_agitation` where it was printed for another: then a first
+    guess, 10 % either way. Result: s, 5-95 %, given what is assumed of tank and room; a time that follows no
+    rate is told as printed, with no part of doubt.
     Own model: docs/science/rate-and-equivalent-time. Doubt: factor, thermometer, and the rows where several
     make a line, combined as squares. Whether the row suits one's own hands is not in it.
     """
+    if known.rule != "rate":
+        return _by_rule(known, setting.start_c(jug_c))
     rate = known.rate
     check_temperature(rate, setting.start_c(jug_c), hydroquinone=known.hydroquinone)
     believed = rate.believed
@@ -92,12 +113,14 @@ def time_for(known: KnownTime, setting: Setting, jug_c: float, *, thermometer_st
     _check_path(known, setting.path(setting.start_c(jug_c), told_s)[1])
     shallow, steep = believed.ends
     by_k = Z95 * max(READING_SD_K, thermometer_step_c / 12**0.5)
+    guess_s = OTHER_AGITATION_SHARE * told_s if other_agitation else 0.0
     return _combined(
         told_s,
         (
             _part("factor", told_s, at(law=shallow), at(law=steep)),
             _part("thermometer", told_s, at(jug=jug_c - by_k), at(jug=jug_c + by_k)),
             _part("rows", told_s, at(needed_s=rate.time_s.low), at(needed_s=rate.time_s.high)),
+            DoubtPart("agitation", guess_s, guess_s),
         ),
         unit="s",
         source=known.source,
@@ -108,12 +131,15 @@ def mix_to(known: KnownTime, setting: Setting, time_s: float) -> WithParts:
     """What the jug must read at the pour so that `time_s` on the clock is right, in C, with its doubt.
 
     Arguments: `time_s` the time meant (s, above 0); the setting. Result: C, 5-95 %.
+    Where no rate holds the tank is to start as warm as its row is printed for.
     Own model: temper first, correct second (docs/science/tempering). Doubt: worth of the tank (25 %), its
     time constant, and hardly any from the factor per 10 K.
     """
     rate = known.rate
 
     def at(where: Setting = setting, law: RateLaw = rate.believed.law) -> float:
+        if known.rule != "rate":
+            return where.jug_c(known.row.temp_c)
         start_c = start_that_makes_it_right(
             lambda start_c: where.path(start_c, time_s),
             time_s=time_s,
@@ -126,10 +152,7 @@ def mix_to(known: KnownTime, setting: Setting, time_s: float) -> WithParts:
     light, heavy = (
         replace(setting, worth_ml=setting.worth_ml * share) for share in (1 - WORTH_SHARE, 1 + WORTH_SHARE)
     )
-    fast, slow = (
-        replace(setting, tau_min=tau)
-        for tau in (min(TAU_BAND_MIN[0], setting.tau_min), max(TAU_BAND_MIN[1], setting.tau_min))
-    )
+    fast, slow = (replace(setting, tau_min=tau) for tau in setting.tau_ends_min)
     return _combined(
         told_c,
         (
@@ -164,6 +187,15 @@ def _end(setting: Setting, jug_c: float, *, law: RateLaw, needed_s: float) -> fl
     """The end at one set of inputs."""
     times, temps = setting.path(setting.start_c(jug_c), 2 * needed_s)
     return float(time_needed(needed_s, times, temps, law))
+
+
+def _by_rule(known: KnownTime, start_c: float) -> WithParts:
+    """The time of a method that follows no rate: read from its table, or the least that completes it."""
+    row = known.row
+    rows = known.rate.rows if known.source == "leaflet" else (Row(row.temp_c, row.time_s),)
+    if known.rule == "table only":
+        return WithParts(as_printed(rows, start_c), ())
+    return WithParts(Estimate(row.time_s, row.time_s, row.time_s, "s", known.source), ())
 
 
 def _check_path(known: KnownTime, temps_c: FloatArray) -> None:

@@ -8,7 +8,8 @@ import numpy as np
 
 from tankside.core.doubt.distributions import Z95, FloatArray
 from tankside.core.doubt.estimate import Estimate
-from tankside.core.planning.development import TAU_BAND_MIN, WORTH_SHARE, Setting, WithParts
+from tankside.core.methods.known_time import KnownTime
+from tankside.core.planning.development import WORTH_SHARE, Setting, WithParts
 from tankside.core.planning.explain_contrast import next_strip
 from tankside.core.planning.one_tankful import TimedTankful, timed
 from tankside.core.planning.plan import PlannedTankful
@@ -69,16 +70,28 @@ def why_time(
         tuple(lengths),
         parts_of_why(found.end) if by_rate else (),
         (
-            *narrowings("read-tank", *(("leaflet-rows",) if one_row else ())),
+            *(narrowings("read-tank", *(("leaflet-rows",) if one_row else ())) if by_rate else ()),
             strip or Narrowing("step-strip"),
         ),
         _inputs(found, jug_c),
-        "time t with integral of q10^((T - ref)/10) dt from 0 to t = printed time; "
-        "T = room + (start - room) exp(-t/tau); start = (V jug + W tank)/(V + W)",
+        _formula(known),
         (RATE_PAGE, "docs/science/tank-and-liquid", RATE_LAW),
         spread="rule" if answer.low == answer.high else "interval",
         leaves_out=("suits-your-hands",),
         plot=drift_plot(found.setting, jug_c=jug_c, until_s=answer.value),
+    )
+
+
+def _formula(known: KnownTime) -> str:
+    """How a time was worked out, by its rule and its rate."""
+    if known.rule == "completion":
+        return "time as printed, the least; it works to completion, so no temperature corrects it"
+    if known.rule == "table only":
+        return "time as printed, between its rows on ln t; it follows no rate, so no reading corrects it"
+    rate = "rate read between the rows" if known.rate.knots else "q10^((T - ref)/10)"
+    return (
+        f"time t with integral of {rate} dt from 0 to t = printed time; "
+        "T = room + (start - room) exp(-t/tau); start = (V jug + W tank)/(V + W)"
     )
 
 
@@ -138,7 +151,7 @@ def drift_plot(setting: Setting, *, jug_c: float, until_s: float) -> Plot:
 
     told = path()
     by_k = Z95 * READING_SD_K
-    fast, slow = min(TAU_BAND_MIN[0], setting.tau_min), max(TAU_BAND_MIN[1], setting.tau_min)
+    fast, slow = setting.tau_ends_min
     ends = (
         (path(worth=1 - WORTH_SHARE), path(worth=1 + WORTH_SHARE)),
         (path(tau_min=fast), path(tau_min=slow)),

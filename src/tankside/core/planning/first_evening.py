@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from uuid import UUID
 
-from tankside.core.methods.combinations import Combination, TimeRow
+from tankside.core.agitation.patterns import Agitation
+from tankside.core.methods.combinations import Combination, TankKind, TimeRow
 from tankside.core.methods.default_method import (
     BY_HAND,
     FIX_CUBIC,
@@ -23,7 +24,7 @@ from tankside.core.rolls.formats import Format
 from tankside.core.rolls.roll import Film, Grain, Roll
 from tankside.core.solutions.kinds import SolutionKind
 from tankside.core.solutions.notation import Dilution
-from tankside.core.thermal.tank import plastic_tau_min, plastic_worth_ml
+from tankside.core.thermal.tank import tau_by_volume_min, worth_by_volume_ml
 
 ROOM_C = 20.0
 SUPPLIES = (
@@ -93,17 +94,18 @@ class FirstEvening:
     wish: Wish
 
 
-def default_tank(key: UUID, *, volume_ml: float, name: str = "tank") -> Tank:
-    """A plastic tank known only by its volume (250-2000 mL).
+def default_tank(key: UUID, *, volume_ml: float, name: str = "tank", kind: TankKind = "plastic") -> Tank:
+    """A tank known only by its volume (250-2000 mL) and what it is made of, plastic unless told.
 
-    Own model: worth 49 + 0.126 V mL of water, time constant 106 to 145 min in proportion
+    Own model: plastic is worth 49 + 0.126 V mL of water, time constant 106 to 145 min in proportion
     (docs/science/tank-and-liquid). Doubt: a quarter of the worth; a two-minute test settles it.
 
     >>> tank = default_tank(UUID(int=1), volume_ml=500.0)
     >>> round(tank.worth_ml), round(tank.tau_min)
     (112, 106)
     """
-    return Tank(key, name, volume_ml, plastic_worth_ml(volume_ml), plastic_tau_min(volume_ml))
+    worth_ml, tau_min = worth_by_volume_ml(kind, volume_ml), tau_by_volume_min(kind, volume_ml)
+    return Tank(key, name, volume_ml, worth_ml, tau_min, kind)
 
 
 def first_evening(answers: SixAnswers, *, keys: Keys, starts: datetime, zone: str) -> FirstEvening:
@@ -139,6 +141,7 @@ def assumed_for(
     *,
     fix_longer: bool,
     supplies: tuple[Supply, ...] = SUPPLIES,
+    agitation: Agitation = BY_HAND,
 ) -> tuple[Assumption, ...]:
     """What a plan by the default method takes for granted; a tested tank or thermometer is not assumed.
 
@@ -149,7 +152,7 @@ def assumed_for(
     )
     return (
         Assumption("one-shot"),
-        Assumption("agitation", BY_HAND.first_s),
+        *((Assumption("agitation", BY_HAND.first_s),) if agitation == BY_HAND else ()),
         Assumption("stop", STOP.aim_s),
         Assumption("fix", (FIX_LONG if fix_longer else FIX_CUBIC).aim_s),
         Assumption("wash", WASH_FILL.aim_s, str(WASH_FILLS)),
@@ -165,7 +168,7 @@ def assumed_for(
 
 def _by_volume_alone(tank: Tank) -> bool:
     """Whether nothing but its volume says what a tank is worth."""
-    return tank.worth_ml == default_tank(tank.key, volume_ml=tank.volume_ml).worth_ml
+    return tank.worth_ml == worth_by_volume_ml(tank.kind, tank.volume_ml)
 
 
 def _combination(answers: SixAnswers, keys: Keys, noted: date) -> Combination:

@@ -5,14 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from tankside.core.development.contrast import INDUCTION_S, c_inf_over
-from tankside.core.development.rate import HYDROQUINONE_LEAST_C, TimeRule
+from tankside.core.development.rate import HYDROQUINONE_LEAST_C
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.baths import Step, Times
+from tankside.core.methods.combinations import Combination
 from tankside.core.methods.default_method import DRAIN_EARLY_S, DRAIN_LATE_S, default_method
 from tankside.core.methods.known_time import KnownTime, known_time
 from tankside.core.planning.development import (
     MODEL,
-    TAU_BAND_MIN,
     Setting,
     WithParts,
     mix_to,
@@ -52,13 +52,23 @@ def timed(tankful: PlannedTankful, wish: Wish) -> TimedTankful:
         development.tank_c if development.tank_c is not None else wish.place.room_c,
         wish.place.room_c,
         tankful.tank.tau_min,
+        tankful.tank.kind,
     )
     jug_c = development.jug_c if development.jug_c is not None else setting.jug_c(development.start_c)
-    end = time_for(known, setting, jug_c, thermometer_step_c=wish.thermometer.step_c)
+    end = time_for(
+        known, setting, jug_c,
+        thermometer_step_c=wish.thermometer.step_c,
+        other_agitation=other_agitation(wanted.combination, wish),
+    )  # fmt: skip
     read = wish.reads_c is not None and tankful.baths[0].liquid == "develop-A"
     return TimedTankful(
         known, setting, end, None if read else mix_to(known, setting, known.rate.time_s.value)
     )
+
+
+def other_agitation(combination: Combination, wish: Wish) -> bool:
+    """Whether the developer is agitated otherwise than its time was printed for."""
+    return wish.agitation is not None and wish.agitation != combination.agitation
 
 
 def wash_c(place: Place, *, developer_c: float) -> float:
@@ -83,8 +93,8 @@ def planned_tankful(
     poured_c = jug_c
     if poured_c is None:
         poured_c = mix_to(known, setting, known.rate.time_s.value).estimate.value
-    rule = load.combination.time_rule
-    end = _told(known, setting, wish, poured_c=poured_c, as_printed=jug_c is None, rule=rule)
+    other = other_agitation(load.combination, wish)
+    end = _told(known, setting, wish, poured_c=poured_c, as_printed=jug_c is None, other=other)
     grains = [one.roll.film.grain for one in load.rolls]
     steps = default_method(time_s=end.value, fix_longer=any(one != "cubic" for one in grains)).steps
     steps = tuple(_by_test_piece(step, wish, grains) for step in steps)
@@ -92,7 +102,7 @@ def planned_tankful(
         letter,
         load.tank,
         tuple(_roll(one) for one in load.rolls),
-        tuple(_bath(letter, _as_wished(step, wish), wish.times, liquid) for step in steps),
+        tuple(_bath(letter, _as_wished(step, load.combination, wish), wish.times, liquid) for step in steps),
         _development(known, setting, load, poured_c=poured_c, end=end),
         combination=load.combination.key,
         index=load.index,
@@ -103,18 +113,27 @@ def _setting(load: Load, wish: Wish, known: KnownTime) -> Setting:
     """The tank it is poured into: at room temperature, or at that of the wash it held before."""
     room_c = wish.place.room_c
     tank_c = wash_c(wish.place, developer_c=known.row.temp_c) if load.again else room_c
-    return Setting(load.tank.volume_ml, load.tank.worth_ml, tank_c, room_c, load.tank.tau_min)
+    return Setting(load.tank.volume_ml, load.tank.worth_ml, tank_c, room_c, load.tank.tau_min, load.tank.kind)
 
 
 def _told(
-    known: KnownTime, setting: Setting, wish: Wish, *, poured_c: float, as_printed: bool, rule: TimeRule
+    known: KnownTime,
+    setting: Setting,
+    wish: Wish,
+    *,
+    poured_c: float,
+    as_printed: bool,
+    other: bool,
 ) -> Estimate:
     """When the plan would pour out: one's own time, a time that may not be moved, or the one worked out."""
     if wish.own_time_s is not None:
         return _fixed(wish.own_time_s, "own time")
-    if rule != "rate":
-        return _fixed(known.row.time_s, known.source)
-    end = time_for(known, setting, poured_c, thermometer_step_c=wish.thermometer.step_c).estimate
+    end = time_for(
+        known, setting, poured_c,
+        thermometer_step_c=wish.thermometer.step_c, other_agitation=other,
+    ).estimate  # fmt: skip
+    if end.low == end.high:
+        return end
     rounded = told(end)
     return replace(rounded, value=known.rate.time_s.value) if as_printed else rounded
 
@@ -128,14 +147,13 @@ def _development(
     known: KnownTime, setting: Setting, load: Load, *, poured_c: float, end: Estimate
 ) -> Development:
     """What the sink needs to move the end."""
-    low_min, high_min = TAU_BAND_MIN
-    tau = setting.tau_min
+    low_min, high_min = setting.tau_ends_min
     return Development(
         time_s=known.rate.time_s,
         rate=_carried(known),
         start_c=setting.start_c(poured_c),
         room_c=setting.room_c,
-        tau_min=Estimate(tau, min(low_min, tau), max(high_min, tau), "min", "ours"),
+        tau_min=Estimate(setting.tau_min, low_min, high_min, "min", "ours"),
         c_inf_over_ci=c_inf_over(known.row.contrast),
         induction_s=INDUCTION_S.value,
         time_rule=load.combination.time_rule,
@@ -156,11 +174,18 @@ def _carried(known: KnownTime) -> BelievedRate:
     return rate
 
 
-def _as_wished(step: Step, wish: Wish) -> Step:
-    """A step with the person's own agitation, if it is the developer's."""
-    if step.kind != "develop" or wish.agitation is None:
+def _as_wished(step: Step, combination: Combination, wish: Wish) -> Step:
+    """The developer's step with the agitation of its combination or of one's own, and the end of its rule.
+
+    A bath that works to completion has a least time and no most.
+    """
+    if step.kind != "develop":
         return step
-    return replace(step, agitation=wish.agitation)
+    agitation = wish.agitation or combination.agitation
+    times = step.times
+    if combination.time_rule == "completion":
+        times = Times(times.least_s, times.aim_s, None)
+    return replace(step, agitation=agitation, times=times)
 
 
 def _by_test_piece(step: Step, wish: Wish, grains: list[Grain]) -> Step:
@@ -181,7 +206,7 @@ def _bath(letter: str, step: Step, own: BathTimes, liquid: str | None) -> Planne
     fills = own.wash_fills if step.kind == "wash" and own.wash_fills else step.fills
     return PlannedBath(
         f"{letter}.{step.kind}", step.kind, word, times, step.destination, step.agitation, fills,
-        DRAIN_EARLY_S, DRAIN_LATE_S,
+        0.0 if times.most_s is None else DRAIN_EARLY_S, DRAIN_LATE_S,
     )  # fmt: skip
 
 

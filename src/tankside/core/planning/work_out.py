@@ -9,7 +9,7 @@ from tankside.core.development.rate import uneven_if_short
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.planning.fixer_doubts import fixer_doubts, still_assumed
 from tankside.core.planning.liquids import BATH_KEYS, liquids_for, most_at_once_ml
-from tankside.core.planning.one_tankful import planned_tankful, timed
+from tankside.core.planning.one_tankful import other_agitation, planned_tankful, timed
 from tankside.core.planning.order import SAME_MIX_WITHIN_K, Coming, in_order
 from tankside.core.planning.plan import (
     Doubtful,
@@ -19,6 +19,9 @@ from tankside.core.planning.plan import (
 from tankside.core.planning.stock_bottles import kept_from_precious, with_stock_bottles
 from tankside.core.planning.tankfuls import Load, held_back, in_tankfuls
 from tankside.core.planning.wish import Wish
+
+NO_CORRECTION = {"table only": "table-only", "completion": "completion"}
+"""Why a time is not corrected for temperature, by its rule."""
 
 LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
@@ -85,8 +88,13 @@ def _jug(tankful: PlannedTankful, wish: Wish) -> Estimate | None:
 def _doubtful(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful]:
     """What to look at first."""
     found: list[Doubtful] = []
-    if wish.agitation is not None and any(one.combination.agitation != wish.agitation for one in wish.rolls):
+    if any(other_agitation(one.combination, wish) for one in wish.rolls):
         found.append(Doubtful("other-agitation"))
+    found.extend(
+        Doubtful(NO_CORRECTION[one.development.time_rule], one.letter)
+        for one in tankfuls
+        if one.development.time_rule in NO_CORRECTION
+    )
     for one in tankfuls:
         aim_s = one.baths[0].times.aim_s
         if uneven_if_short(aim_s):

@@ -67,6 +67,8 @@ def _over_time(state: RunState, one: TankfulState, now_us: int) -> Iterator[Cons
     if there is None:
         return
     bath = one.bath(there.bath)
+    if bath.times.most_s is None:
+        return
     end_s = end_after_s(one, bath)
     ended_us = there.ended_us
     had_s = ((now_us if ended_us is None else ended_us) - there.poured.at_us) / 1e6

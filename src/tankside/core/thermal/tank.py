@@ -2,10 +2,26 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import Literal
+
 from tankside.core.refusals import refuse
 
 PLASTIC_WORTH_ML, PLASTIC_WORTH_PER_ML = 49.0, 0.126
 PLASTIC_TAU_MIN, PLASTIC_TAU_PER_ML = 67.0, 0.078
+STEEL_WORTH_ML, STEEL_WORTH_PER_ML = 10.3, 0.073
+STEEL_TAU_MIN, STEEL_TAU_PER_ML = 115.0, 0.142
+
+Material = Literal["plastic", "steel"]
+
+TAU_BANDS_MIN: Mapping[Material, tuple[float, float]] = MappingProxyType(
+    {"plastic": (60.0, 180.0), "steel": (80.0, 300.0)}
+)
+"""Between which, nine times in ten, the time constant of a tank in air lies before it is measured (ours)."""
+
+BATHED_TAU_MIN: Mapping[Material, float] = MappingProxyType({"plastic": 18.0, "steel": 7.0})
+"""Time constant in minutes of a half-litre tank that stands in water to its lid (derived)."""
 
 
 def plastic_worth_ml(volume_ml: float) -> float:
@@ -28,6 +44,51 @@ def plastic_tau_min(volume_ml: float) -> float:
     (106.0, 145.0)
     """
     return PLASTIC_TAU_MIN + PLASTIC_TAU_PER_ML * volume_ml
+
+
+def steel_worth_ml(volume_ml: float) -> float:
+    """Millilitres of water that a steel tank for `volume_ml` (250-1000 mL), its reels and film are worth.
+
+    Own model: docs/science/tank-and-liquid, a line through three derived tanks. Doubt: 25 %; test yours.
+
+    >>> round(steel_worth_ml(500)), round(steel_worth_ml(1000))
+    (47, 83)
+    """
+    return STEEL_WORTH_ML + STEEL_WORTH_PER_ML * volume_ml
+
+
+def steel_tau_min(volume_ml: float) -> float:
+    """Minutes in which a dry steel tank in still air loses 63 % of its difference to the room.
+
+    Bright steel hardly radiates, so it is slower than plastic; wet hands and a wet wall undo that.
+    Arguments: `volume_ml` 250-1000 mL. Own model: docs/science/tank-and-liquid. Doubt: 80 to 300 min.
+
+    >>> steel_tau_min(500), steel_tau_min(1000)
+    (186.0, 257.0)
+    """
+    return STEEL_TAU_MIN + STEEL_TAU_PER_ML * volume_ml
+
+
+def worth_by_volume_ml(material: Material, volume_ml: float) -> float:
+    """Worth in mL of water of a tank of which only material and volume (250-2000 mL) are known.
+
+    Own model: docs/science/tank-and-liquid. Doubt: 25 %.
+
+    >>> round(worth_by_volume_ml("steel", 500))
+    47
+    """
+    return plastic_worth_ml(volume_ml) if material == "plastic" else steel_worth_ml(volume_ml)
+
+
+def tau_by_volume_min(material: Material, volume_ml: float) -> float:
+    """Time constant in air, in minutes, of a tank of which only material and volume (mL) are known.
+
+    Own model: docs/science/tank-and-liquid. Doubt: `TAU_BANDS_MIN`.
+
+    >>> tau_by_volume_min("plastic", 500)
+    106.0
+    """
+    return plastic_tau_min(volume_ml) if material == "plastic" else steel_tau_min(volume_ml)
 
 
 def met_c(*, liquid_ml: float, liquid_c: float, worth_ml: float, tank_c: float) -> float:

@@ -89,7 +89,7 @@ def _screen(
         status=status,
         here="Plan",
         change=shown_change(plan, wish, preferences),
-        form=form,
+        form=Form({"moved": ("inversion",), **form.typed}, form.refusals),
         said=said or (),
         no=no,
         signs=(temperature_sign(preferences), volume_sign(preferences)),

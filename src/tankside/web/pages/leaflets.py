@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, get_args
 from uuid import UUID
 
 from fastapi import APIRouter, HTTPException
 from starlette.requests import Request
 from starlette.responses import Response
 
+from tankside.core.agitation.patterns import ROTARY, STAND
+from tankside.core.development.rate import TimeRule
 from tankside.core.methods.combinations import Combination, RowSource
+from tankside.core.methods.default_method import BY_HAND
 from tankside.core.quantities.display import temperature_sign, volume_sign
 from tankside.core.quantities.entry import read_index, read_temperature, read_time, read_volume
 from tankside.core.quantities.preferences import Preferences, preferences_from
@@ -18,11 +21,11 @@ from tankside.core.solutions.notation import read_dilution
 from tankside.web.addresses import go_to
 from tankside.web.desk import InHouse
 from tankside.web.forms import Form, TypedForm, read_all
-from tankside.web.shown.leaflets import leaflet
+from tankside.web.shown.leaflets import facts_of, leaflet
 from tankside.web.templating import page
 from tankside.web.typed.first_evening import name_of
 from tankside.web.typed.two_readings import as_meant, readings_of
-from tankside.workflows.add_leaflet_row import add_leaflet_row, combination_for, least_stock_told
+from tankside.workflows.add_leaflet_row import add_leaflet_row, combination_for, facts_told, least_stock_told
 from tankside.workflows.house import House
 from tankside.workflows.keep_rolls import find_roll
 from tankside.workflows.make_plan import Chosen, make_plan
@@ -30,6 +33,8 @@ from tankside.workflows.make_plan import Chosen, make_plan
 router = APIRouter(prefix="/leaflets")
 
 NEW = ("film", "index", "developer", "dilution", "time", "temp", "least", "words")
+PRINTED_FOR = {"inversion": BY_HAND, "rotary": ROTARY, "stand": STAND}
+HOLDS = {"yes": True, "no": False}
 ROW = ("time", "temp", "index", "words", "least")
 LONGEST_WORDS = 80
 
@@ -68,6 +73,7 @@ def add_new(request: Request, house: InHouse, form: TypedForm) -> Response:
             kept = combination_for(
                 house.desk, house.dice, film=told["film"], developer=told["developer"],
                 dilution=told["dilution"], least_stock_ml=told["least"],
+                agitation=PRINTED_FOR.get(form.text("moved"), BY_HAND),
             )  # fmt: skip
             kept = _keep_row(house, kept.key, form, told)
             if form.all("roll"):
@@ -104,6 +110,15 @@ def least(request: Request, house: InHouse, key: UUID, form: TypedForm) -> Respo
         least_stock_told(house.desk, known.key, told["least"])
     except Refused as refused:
         return _one(request, house, known, form, refused=refused)
+    return go_to(request, f"/leaflets/{key}?kept=yes")
+
+
+@router.post("/{key}/facts")
+def facts(request: Request, house: InHouse, key: UUID, form: TypedForm) -> Response:
+    """Keep how the time goes with temperature, and whether the developer holds hydroquinone."""
+    known = _known(house, key)
+    rule = next((one for one in get_args(TimeRule) if one == form.text("rule")), known.time_rule)
+    facts_told(house.desk, known.key, time_rule=rule, hydroquinone=HOLDS.get(form.text("hydroquinone")))
     return go_to(request, f"/leaflets/{key}?kept=yes")
 
 
@@ -151,8 +166,8 @@ def _plan(house: House, form: Form, kept: Combination) -> None:
 
 
 def _from_leaflet(form: Form) -> Form:
-    """The form with 'as the leaflet prints it' chosen, unless it was said otherwise."""
-    return Form({"source": ("leaflet",), **form.typed}, form.refusals)
+    """The form with 'as the leaflet prints it' and inversion chosen, unless it was said otherwise."""
+    return Form({"source": ("leaflet",), "moved": ("inversion",), **form.typed}, form.refusals)
 
 
 def _ask(request: Request, house: House, form: Form, *, refused: Refused | None = None) -> Response:
@@ -192,6 +207,7 @@ def _one(
         form = form.refused_by(refused, say=request.app.state.say, fields=ROW)
     elif not form.typed and known.rows:
         form = Form.filled(index=f"{known.rows[-1].index:g}")
+    form = Form({**facts_of(known), **form.typed}, form.refusals)
     in_plan = latest is not None and any(one.combination == known.key for one in latest.tankfuls)
     return page(
         request,

@@ -9,6 +9,7 @@ from fastapi import APIRouter, HTTPException
 from starlette.requests import Request
 from starlette.responses import Response
 
+from tankside.core.methods.combinations import TankKind
 from tankside.core.planning.equipment import Place, Thermometer
 from tankside.core.quantities.display import (
     step_text,
@@ -26,7 +27,7 @@ from tankside.web.desk import InHouse
 from tankside.web.forms import Form, TypedForm, read_all
 from tankside.web.templating import page
 from tankside.workflows.house import House
-from tankside.workflows.keep_place import add_tank, keep_thermometer, read_taps, tank_tested
+from tankside.workflows.keep_place import add_tank, keep_thermometer, read_taps, tank_is_of, tank_tested
 
 router = APIRouter(prefix="/place")
 
@@ -64,7 +65,9 @@ def new_tank(request: Request, house: InHouse, form: TypedForm) -> Response:
     """One more tank."""
     try:
         told = read_all({"tank_ml": lambda: read_volume(form.text("tank_ml"), _preferences(house))})
-        add_tank(house.desk, house.dice, volume_ml=told["tank_ml"], name=form.text("tank_name"))
+        add_tank(
+            house.desk, house.dice, volume_ml=told["tank_ml"], name=form.text("tank_name"), kind=_kind(form)
+        )
     except Refused as refused:
         return _screen(request, house, form, refused=refused)
     return go_to(request, "/place")
@@ -88,6 +91,13 @@ def test_of_tank(request: Request, house: InHouse, key: UUID, form: TypedForm) -
     return go_to(request, "/place")
 
 
+@router.post("/tanks/{key}/made-of")
+def made_of(request: Request, house: InHouse, key: UUID, form: TypedForm) -> Response:
+    """A tank that is of another material than was believed."""
+    tank_is_of(house.desk, key, _kind(form))
+    return go_to(request, "/place")
+
+
 @router.post("/thermometers/{key}")
 def in_ice(request: Request, house: InHouse, key: UUID, form: TypedForm) -> Response:
     """What a thermometer reads in ice water says what it is off."""
@@ -102,6 +112,11 @@ def in_ice(request: Request, house: InHouse, key: UUID, form: TypedForm) -> Resp
     except Refused as refused:
         return _screen(request, house, form, refused=refused, tested=str(key))
     return go_to(request, "/place")
+
+
+def _kind(form: Form) -> TankKind:
+    """What a tank is made of; plastic unless told."""
+    return "steel" if form.text("tank_kind") == "steel" else "plastic"
 
 
 def _preferences(house: House) -> Preferences:
@@ -145,7 +160,7 @@ def _screen(
             for one in house.desk.tanks.all()
         ],
         thermometers=[(one, _offset(one, preferences)) for one in house.desk.thermometers.all()],
-        form=Form({**filled, **form.typed}, form.refusals),
+        form=Form({"tank_kind": ("plastic",), **filled, **form.typed}, form.refusals),
         tested=tested,
         signs=(temperature_sign(preferences), volume_sign(preferences)),
     )

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from tankside.core.methods.combinations import Combination, TimeRow
 from tankside.core.quantities.display import index_text, temperature_text, time_text, volume_text
 from tankside.core.quantities.preferences import Preferences
+from tankside.wording.agitation import pattern_words
 
 SOURCES = {"leaflet": "leaflet", "own": "your own", "accepted": "accepted from a review"}
 
@@ -44,10 +45,16 @@ def leaflet(one: Combination, preferences: Preferences) -> Leaflet:
         str(one.key),
         one.film,
         f"{one.developer} {one.dilution}",
-        f"{pattern.first_s:g} s, then {pattern.then_s:g} s every {pattern.every_s:g} s",
+        pattern_words(pattern),
         tuple(_row(row, preferences, replaced=row.key in replaced) for row in ordered),
         volume_text(one.least_stock_ml, preferences) if one.least_stock_ml is not None else "",
     )
+
+
+def facts_of(one: Combination) -> dict[str, tuple[str, ...]]:
+    """What is known of its developer and rule, as its form holds it."""
+    holds = {True: "yes", False: "no", None: "unknown"}[one.hydroquinone]
+    return {"rule": (one.time_rule,), "hydroquinone": (holds,)}
 
 
 def _row(row: TimeRow, preferences: Preferences, *, replaced: bool) -> Row:

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from uuid import UUID
 from zoneinfo import ZoneInfo
 
-from tankside.core.agitation.patterns import Agitation
+from tankside.core.agitation.patterns import ROTARY, Agitation
 from tankside.core.planning.fixer import fix_by_test_s
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import BathTimes, Wish
@@ -128,7 +128,9 @@ def _wash(form: Form, times: BathTimes) -> BathTimes:
 
 
 def _agitation(form: Form) -> OwnAgitation:
-    """How long at the start, then how long how often, all in seconds."""
+    """How long at the start, then how long how often, all in seconds; or rolling without a stop."""
+    if form.text("moved") == "rotary":
+        return OwnAgitation(ROTARY)
     told = read_all(
         {
             "first": lambda: _within(form, "first", 0, LONGEST_EVERY_S),

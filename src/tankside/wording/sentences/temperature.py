@@ -24,6 +24,12 @@ SENTENCES = {
     ),
     "tank-test-too-near": "Water at {liquid_c} is too near to the tank's {tank_c} to tell the tank's worth.",
     "too-cold-to-time": "{temp_c} is below what times are known for: {least_c} to {most_c}.",
+    "too-cold-for-table": (
+        "{temp_c} is too cold: this time follows no rate and its rows hold from {least_c} to {most_c}."
+    ),
+    "too-warm-for-table": (
+        "{temp_c} is too warm: this time follows no rate and its rows hold from {least_c} to {most_c}."
+    ),
     "too-much-ice": "{ice_g} of ice would not all melt.",
     "too-warm-to-time": "{temp_c} is above what times are known for: {least_c} to {most_c}.",
     "volume-below-zero": "A volume of {volume_ml} is less than nothing.",

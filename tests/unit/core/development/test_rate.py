@@ -7,7 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tankside.core.development.rate import Row, check_temperature, rate_of, time_at, uneven_if_short
+from tankside.core.development.printed_rows import Row
+from tankside.core.development.rate import check_temperature, rate_of, time_at, uneven_if_short
 from tankside.core.refusals import Refused
 
 ONE = rate_of([Row(20.0, 570.0)])
