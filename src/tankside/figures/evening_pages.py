@@ -12,7 +12,8 @@ from matplotlib.axes import Axes
 from matplotlib.patches import Rectangle
 
 from tankside.core.development.contrast import C_INF, contrast_at, rate_constant
-from tankside.core.development.rate import Row, rate_of
+from tankside.core.development.printed_rows import Row
+from tankside.core.development.rate import rate_of
 from tankside.core.methods.combinations import TimeRow
 from tankside.core.methods.default_method import default_method
 from tankside.core.methods.known_time import KnownTime
