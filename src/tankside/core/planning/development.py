@@ -114,12 +114,12 @@ def time_for(
     shallow, steep = believed.ends
     by_k = Z95 * max(READING_SD_K, thermometer_step_c / 12**0.5)
     guess_s = OTHER_AGITATION_SHARE * told_s if other_agitation else 0.0
-    return _combined(
+    return combined(
         told_s,
         (
-            _part("factor", told_s, at(law=shallow), at(law=steep)),
-            _part("thermometer", told_s, at(jug=jug_c - by_k), at(jug=jug_c + by_k)),
-            _part("rows", told_s, at(needed_s=rate.time_s.low), at(needed_s=rate.time_s.high)),
+            part("factor", told_s, at(law=shallow), at(law=steep)),
+            part("thermometer", told_s, at(jug=jug_c - by_k), at(jug=jug_c + by_k)),
+            part("rows", told_s, at(needed_s=rate.time_s.low), at(needed_s=rate.time_s.high)),
             DoubtPart("agitation", guess_s, guess_s),
         ),
         unit="s",
@@ -153,12 +153,12 @@ def mix_to(known: KnownTime, setting: Setting, time_s: float) -> WithParts:
         replace(setting, worth_ml=setting.worth_ml * share) for share in (1 - WORTH_SHARE, 1 + WORTH_SHARE)
     )
     fast, slow = (replace(setting, tau_min=tau) for tau in setting.tau_ends_min)
-    return _combined(
+    return combined(
         told_c,
         (
-            _part("worth", told_c, at(light), at(heavy)),
-            _part("drift", told_c, at(fast), at(slow)),
-            _part("factor", told_c, *(at(law=law) for law in rate.believed.ends)),
+            part("worth", told_c, at(light), at(heavy)),
+            part("drift", told_c, at(fast), at(slow)),
+            part("factor", told_c, *(at(law=law) for law in rate.believed.ends)),
         ),
         unit="C",
         source=known.source,
@@ -206,16 +206,16 @@ def _check_path(known: KnownTime, temps_c: FloatArray) -> None:
         check_temperature(known.rate, coldest_c, hydroquinone=known.hydroquinone)
 
 
-def _part(code: str, middle: float, one: float, other: float) -> DoubtPart:
+def part(code: str, middle: float, one: float, other: float) -> DoubtPart:
     """A cause from the answers at its two ends, whichever way round they come."""
     return DoubtPart(code, max(0.0, middle - min(one, other)), max(0.0, max(one, other) - middle))
 
 
-def _combined(middle: float, parts: tuple[DoubtPart, ...], *, unit: str, source: str) -> WithParts:
+def combined(middle: float, parts: tuple[DoubtPart, ...], *, unit: str, source: str) -> WithParts:
     """The parts combined as squares, those below a thousandth of the whole left out."""
-    down = float(np.sqrt(sum(part.down**2 for part in parts)))
-    up = float(np.sqrt(sum(part.up**2 for part in parts)))
+    down = float(np.sqrt(sum(one.down**2 for one in parts)))
+    up = float(np.sqrt(sum(one.up**2 for one in parts)))
     ordered = sorted(
-        (part for part in parts if part.half_width > 0.001 * (down + up)), key=lambda p: -p.half_width
+        (one for one in parts if one.half_width > 0.001 * (down + up)), key=lambda one: -one.half_width
     )
     return WithParts(Estimate(middle, middle - down, middle + up, unit, source), tuple(ordered))

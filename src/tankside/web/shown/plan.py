@@ -9,6 +9,8 @@ from datetime import date
 from tankside.core.planning.fixer import fix_by_test_s
 from tankside.core.planning.plan import Doubtful, DoubtStanding, Liquid, Plan, PlannedTankful
 from tankside.core.planning.timetable import Timetable, timetable
+from tankside.core.planning.ways_to_temper import ways_of
+from tankside.core.planning.wish import Wish
 from tankside.core.quantities.display import temperature_text, time_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.web.drawing.kinds import Sign, sign_of_bath
@@ -27,6 +29,7 @@ from tankside.wording.plan import (
     time_sentence,
 )
 from tankside.wording.proposals import changed_words
+from tankside.wording.tempering import ways_sentences
 from tankside.workflows.what_changed import Learnt
 
 CLASH = (
@@ -59,6 +62,7 @@ class TimeTold:
     why: str
     doors: tuple[tuple[str, str], ...]
     changed: tuple[str, ...] = ()
+    ways: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +140,10 @@ def shown_plan(
         pictures(plan, timed, preferences),
         _signs(plan),
         tuple(TankfulRow(one.letter, one.tank.name, _film(one)) for one in plan.tankfuls),
-        tuple(_time(one, preferences, learnt, several=len(plan.tankfuls) > 1) for one in plan.tankfuls),
+        tuple(
+            _time(one, preferences, learnt, wish=plan.wish, several=len(plan.tankfuls) > 1)
+            for one in plan.tankfuls
+        ),
         tuple(_liquid(one, preferences, (costs or {}).get(one.key)) for one in plan.liquids),
         _doubtful(plan, timed),
         tuple(
@@ -162,10 +169,16 @@ def _film(tankful: PlannedTankful) -> str:
 
 
 def _time(
-    tankful: PlannedTankful, preferences: Preferences, learnt: Sequence[Learnt], *, several: bool
+    tankful: PlannedTankful,
+    preferences: Preferences,
+    learnt: Sequence[Learnt],
+    *,
+    wish: Wish | None,
+    several: bool,
 ) -> TimeTold:
     """The answer first, then what settles it."""
     time, _, more = time_sentence(tankful).partition("; ")
+    ways = ways_of(tankful, wish) if wish is not None else None
     return TimeTold(
         f"Develop {tankful.letter}" if several else "Develop",
         time,
@@ -176,6 +189,7 @@ def _time(
         tuple(
             changed_words(one.because.proposal, preferences) for one in learnt if one.letter == tankful.letter
         ),
+        ways_sentences(ways, preferences) if ways is not None else (),
     )
 
 

@@ -13,6 +13,10 @@ SENTENCES = {
     ),
     "no-room-for-water": "What is measured out already fills {volume_ml}: there is no room for water.",
     "no-start-makes-it-right": "No start between {least_c} and {most_c} makes {time_s} worth {needed_s}.",
+    "no-water-bath-does-it": (
+        "It would take water of {bath_c} around the tank, which leaves what times are known for: "
+        "{least_c} to {most_c}."
+    ),
     "no-time-known": "No developing time is known for this film in this developer.",
     "nothing-read-yet": "Nothing has been read yet, so there is no temperature to go by.",
     "nothing-to-mix": "There is nothing to mix.",
