@@ -34,6 +34,8 @@ class Leaflet:
     agitation: str
     rows: tuple[Row, ...]
     least: str
+    special: bool = False
+    """Whether its time follows no rate, or it is known what its developer holds."""
 
 
 def leaflet(one: Combination, preferences: Preferences) -> Leaflet:
@@ -48,6 +50,7 @@ def leaflet(one: Combination, preferences: Preferences) -> Leaflet:
         pattern_words(pattern),
         tuple(_row(row, preferences, replaced=row.key in replaced) for row in ordered),
         volume_text(one.least_stock_ml, preferences) if one.least_stock_ml is not None else "",
+        special=one.time_rule != "rate" or one.hydroquinone is not None,
     )
 
 
