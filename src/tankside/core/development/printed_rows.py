@@ -82,6 +82,9 @@ def once_each(rows: tuple[Row, ...]) -> tuple[Row, ...]:
     """One row for each temperature: where two leaflets differ their middle, in a step as wide as both.
 
     Arguments: rows by rising temperature. Own model: docs/science/rate-and-equivalent-time. Doubt: the step.
+
+    >>> [(round(row.time_s), row.step_s) for row in once_each((Row(20.0, 400), Row(20.0, 484)))]
+    [(440, 84)]
     """
     found = []
     for temp_c, same in groupby(rows, key=lambda row: row.temp_c):
@@ -101,6 +104,10 @@ def knots_of(rows: tuple[Row, ...], *, ref_c: float, time_s: float, overall: flo
     Out there a tank may drift to though nobody plans it: the overall slope goes on, from level to twice it.
     Arguments: two rows or more; `time_s` that they tell at `ref_c`; `overall` slope of ln rate in 1/K.
     Own model: docs/science/rate-and-equivalent-time. Doubt: the rounding of each row.
+
+    >>> knots = knots_of((Row(20.0, 600), Row(22.0, 500)), ref_c=20.0, time_s=600, overall=0.09)
+    >>> [(one.temp_c, round(one.factor, 2), round(one.spread, 2)) for one in knots]
+    [(18.0, 0.84, 0.18), (20.0, 1.0, 0.0), (22.0, 1.2, 0.03), (24.0, 1.44, 0.21)]
     """
     inside = [
         Knot(row.temp_c, time_s / row.time_s, _ROUNDED * row.step_s / row.time_s)
