@@ -62,10 +62,16 @@ def _from_shelf(desk: Desk, supply: Supply, least_ml: float, rolls: Sequence[Rol
     standing = list(_that_hold(desk, supply, least_ml))
     found = [one for one in standing if _offered(one, rolls)]
     if supply.kind == "fixer":
-        wanted = fixer_wanted(rolls)
-        found.sort(key=lambda one: (left := fixer_takes(one)) is not None and left.left_planned < wanted)
+        found.sort(key=lambda one: _worse(one, fixer_wanted(rolls)))
     over = tuple(one.bottle for one in standing if one not in found and one.bottle)
     return found[0] if found else replace(supply, passed_over=over)
+
+
+def _worse(supply: Supply, wanted: float) -> tuple[bool, bool]:
+    """Too little left by the source planned on goes last; what is still to be tested after what is not."""
+    left = fixer_takes(supply)
+    due = supply.fixer is not None and judge_fixer(supply.fixer).test_due
+    return left is not None and left.left_planned + 1e-9 < wanted, due
 
 
 def _offered(supply: Supply, rolls: Sequence[Roll]) -> bool:

@@ -128,3 +128,21 @@ def test_what_to_mind_stands_where_it_is_handled(client: TestClient) -> None:
     assert "into its own labelled can" in page
     assert "Never heat or dry used fixer." in client.get(f"{path}/test").text
     assert "Water first, then the acid." in client.get("/shelf/mix").text
+
+
+def test_tonight_takes_stock_and_a_fixer_that_needs_no_test(planned: TestClient) -> None:
+    """A litre less the 250 mL of a 1+1 tankful is the broken line; of two fixers the untested one waits."""
+    stock = {"kind": "developer", "name": "Umber", "parts": "stock", "volume": "1000"}
+    planned.post("/shelf/mix", data=stock)
+    due, good = bottle(planned, used="12"), bottle(planned, used="13")
+    planned.post(f"{good}/test", data={**PIECE, "clears": "50", "temp": "20"})
+    roll = planned.get("/rolls").text.split('name="roll" value="')[1].split('"')[0]
+    planned.app.state.house.clock.seconds += 60  # type: ignore[attr-defined]
+    plan = planned.post("/plan/rolls", data={"roll": roll}).text
+    shelf = planned.get("/shelf").text
+
+    assert good.removeprefix("/shelf/") in plan
+    assert due.removeprefix("/shelf/") not in plan
+    assert "Broken line: 750 mL after tonight." in shelf
+    assert 'class="after"' in shelf
+    assert "Test before tonight." not in shelf

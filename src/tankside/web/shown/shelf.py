@@ -101,21 +101,29 @@ def on_shelf(
         if not one.empty
         for booked in (desk.ledger.of_bottle(one.bottle.code),)
         for plain in (bottle_told(one.bottle, one.batch, booked, preferences, zone=zone, tonight=tonight),)
-        for told in (with_rolls_left(plain, one, desk, preferences),)
+        for told in (with_rolls_left(plain, one, desk, preferences, tonight=tonight),)
         for until in (until_sentence(one.until, today),)
         for slow in (leader_sentence(one.leader) if one.leader and one.leader.verdict != "good" else "",)
     )
     return tuple(sorted(shown, key=lambda one: (one.spoilt, SIGNS.index(one.sign))))
 
 
-def with_rolls_left(told: OnShelf, one: BottleNow, desk: Desk, preferences: Preferences) -> OnShelf:
+def with_rolls_left(
+    told: OnShelf, one: BottleNow, desk: Desk, preferences: Preferences, *, tonight: Tonight
+) -> OnShelf:
     """A bottle of stock with how many rolls it is enough for, where it is known how it is used."""
     use = how_used(desk, one)
     if use is None or told.spoilt or told.gone:
         return told
+    ml, holds_ml = one.contents.ml, max(one.bottle.holds_ml, one.contents.ml)
+    rolls = rolls_of_stock(ml, use)
+    good = Counted("", "", at_most=max(holds_ml / use.stock_ml * use.rolls, rolls, 1.0), left=(rolls, rolls))
+    drawn = _stock(one.bottle, ml, good, tonight.after_ml(told.code, ml))
     return replace(
         told,
-        answer=developer_left(rolls_of_stock(one.contents.ml, use), use),
+        stock=drawn,
+        cylinder=None,
+        answer=developer_left(rolls, use),
         more=f"{told.holds} left. {volume_binds(use, preferences)} {told.more}".strip(),
         why=f"/shelf/{told.code}/why/developer-left",
     )
@@ -201,7 +209,7 @@ def ledger_told(desk: Desk, bottle: Bottle, preferences: Preferences, zone: str,
     assert now is not None
     plain = bottle_told(bottle, batch, booked, preferences, zone=zone, tonight=tonight)
     return Told(
-        with_rolls_left(plain, now, desk, preferences),
+        with_rolls_left(plain, now, desk, preferences, tonight=tonight),
         tuple(
             _line(
                 one, ml, preferences, zone, may_go_back=one.key not in undone and last[one.event] == one.key

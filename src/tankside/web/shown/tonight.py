@@ -27,8 +27,9 @@ class Tonight:
 
     def after_ml(self, code: str, ml: float) -> float | None:
         """What is left in a bottle (mL) after it; None where it takes nothing away for good."""
-        used = [one for one in self.plan.liquids if one.bottle == code] if self.plan else []
-        taken = sum(one.volume_ml for one in used if not one.reusable)
+        once = [one for one in self.plan.liquids if not one.reusable] if self.plan else []
+        taken = sum(one.volume_ml for one in once if one.bottle == code)
+        taken += sum(one.stock_ml for one in once if one.stock_from == code and one.bottle is None)
         return max(0.0, ml - taken) if taken else None
 
 
