@@ -73,7 +73,8 @@ class Besides:
 class Evening:
     """A past session: how long ago, its rolls, what the developer read, how late each act was done.
 
-    `came_out` is what was said of the negatives the next morning, None where nobody has said yet.
+    `came_out` is what was said of the negatives the next morning, None where nobody has said yet. `strip_s`
+    is the time at 20 C that a step strip on the roll came out as, None where there was none.
     """
 
     days_ago: int
@@ -83,6 +84,7 @@ class Evening:
     late_s: tuple[float, ...]
     besides: tuple[Besides, ...]
     came_out: NextMorning | None = None
+    strip_s: float | None = None
 
 
 def said(words: str) -> Callable[[Run], Asked]:
@@ -131,6 +133,7 @@ SEASON = (
         late_s=(0.0, 2.0, 1.0, 3.0, 2.0),
         besides=(Besides(62.0, read("A", 20.1)), Besides(1900.0, said("first evening with the new fixer"))),
         came_out=NextMorning("right", "right"),
+        strip_s=585.0,
     ),
     Evening(
         days_ago=12,

@@ -12,6 +12,7 @@ from tankside.core.run.instants import Instant
 from tankside.demo.invented import (
     COLD_C,
     DEVELOPER,
+    FERRY,
     HOT_C,
     LEAFLET,
     LEAST_STOCK_ML,
@@ -26,6 +27,7 @@ from tankside.demo.invented import (
     Exposed,
 )
 from tankside.demo.pressing import AtTheSink, press_through
+from tankside.demo.strips import ALONE, CONTROL, Invented, typed
 from tankside.workflows.add_leaflet_row import add_leaflet_row, combination_for
 from tankside.workflows.answer_next_morning import answer_next_morning
 from tankside.workflows.get_ready import HaveAlready, Marks, liquid_made
@@ -38,6 +40,7 @@ from tankside.workflows.moments import EPOCH, moment_of
 from tankside.workflows.open_run import open_run
 from tankside.workflows.ports import Desk
 from tankside.workflows.read_journal import Which
+from tankside.workflows.read_step_strip import Alone, read_step_strip
 
 MARKS = {"stop": Marks("green", "left of the tap"), "fix": Marks("white", "behind it")}
 FULL = {"stop": HaveAlready(1000.0), "fix": HaveAlready(1000.0)}
@@ -53,6 +56,7 @@ def lay_out(house: House, now: Instant) -> Plan:
     today = moment_of(now).astimezone(ZoneInfo(house.zone))
     with house.desk.together():
         _furnish(house, _at(today, days_ago=40, hour=10))
+        _strips(house, today)
         for number, evening in enumerate(SEASON, 1):
             _lived(house, evening, number, today)
         rolls = [_added(house, one, today) for one in WAITING]
@@ -75,6 +79,16 @@ def _furnish(house: House, then: Instant) -> None:
         )
 
 
+def _strips(house: House, today: datetime) -> None:
+    """Step strips of no run, and a row of control strips."""
+    desk, dice = house.desk, house.dice
+    known = combination_for(desk, dice, film=FERRY.name, developer=DEVELOPER, dilution=PARTS)
+    for seed, one in enumerate((*CONTROL, *ALONE), 100):
+        then = _at(today, days_ago=one.days_ago, hour=18)
+        time_s = 570.0 if one.control else one.time_s
+        read_step_strip(desk, dice, typed(one, seed=seed), Alone(known.key, time_s, 20.0), then)
+
+
 def _lived(house: House, evening: Evening, number: int, today: datetime) -> None:
     """One past session, from its rolls to the last film hung."""
     desk, dice = house.desk, house.dice
@@ -92,6 +106,10 @@ def _lived(house: House, evening: Evening, number: int, today: datetime) -> None
     if evening.came_out is not None:
         morning = _at(today, days_ago=evening.days_ago - 1, hour=9)
         answer_next_morning(desk, dice, Which(run, "A"), evening.came_out, morning)
+    if evening.strip_s is not None:
+        read = _at(today, days_ago=evening.days_ago - 2, hour=18)
+        strip = typed(Invented(evening.strip_s, evening.days_ago), seed=number)
+        read_step_strip(desk, dice, strip, Which(run, "A"), read)
     for liquid in plan.liquids:
         if not liquid.reusable and liquid.bottle is not None:
             discard(desk, dice, liquid.bottle, there.now, words="used once")

@@ -113,4 +113,13 @@ async def read_form(request: Request) -> Form:
     return Form(typed)
 
 
+async def read_form_and_file(request: Request, name: str, *, most_bytes: int) -> tuple[Form, bytes]:
+    """The text fields of a posted form, and its file, read no further than a byte beyond `most_bytes`."""
+    async with request.form() as posted:
+        sent = posted.get(name)
+        attached = await sent.read(most_bytes + 1) if isinstance(sent, UploadFile) else b""
+        typed = {name: (value,) for name, value in posted.items() if isinstance(value, str)}
+    return Form(typed), attached
+
+
 TypedForm = Annotated[Form, Depends(read_form)]

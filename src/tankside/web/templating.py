@@ -46,6 +46,8 @@ SHEETS = (
     "change",
     "leaflets",
     "shelf",
+    "curves",
+    "densities",
     "print",
 )
 

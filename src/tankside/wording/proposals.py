@@ -77,9 +77,7 @@ def _time(one: Proposal) -> SaidProposal:
     reasons = [*_seen(one)]
     if full is not None:
         whole = _time_of(one, one.old * (1 + full.value / 100))
-        reasons.append(
-            f"All of it would be {percent_band(full)} of the time, {whole}; one roll is weak evidence."
-        )
+        reasons.append(f"All of it would be {percent_band(full)} of the time, {whole}; {_why_half(one)}.")
     reasons.append(f"{_time_of(one, one.old)} is kept beside it.")
     half = full is not None and abs(100 * (one.new / one.old - 1)) < abs(full.value) - LEAST_PERCENT
     heading = f"{new} instead of {_time_of(one, one.old)}"
@@ -136,3 +134,9 @@ def _seen_on(source: str) -> str:
     ('Your 3 step strips', 'The negatives')
     """
     return source[0].upper() + source[1:] if "step strip" in source else "The negatives"
+
+
+def _why_half(one: Proposal) -> str:
+    """Why not all of it is taken at once."""
+    several = "step strips" in one.seen_percent.source
+    return "a step is never more than half of it" if several else "one roll is weak evidence"

@@ -8,13 +8,13 @@ from math import ceil, floor
 from tankside.core.planning.why import Figure, Length, Narrowing, PartOfDoubt, Why
 from tankside.core.quantities.display import shown, time_step_s, to_step
 from tankside.core.quantities.preferences import Preferences
-from tankside.wording.whys import contrast, fixing, keeping, order, stock, timing, washing, waters
+from tankside.wording.whys import contrast, fixing, keeping, order, stock, strips, timing, washing, waters
 from tankside.wording.whys.amounts import STEPS, difference_text, value_text
 from tankside.wording.whys.words import PlotWords, WhyWords
 
 FAMILIES: tuple[WhyWords, ...] = (
     timing.WORDS, contrast.WORDS, waters.WORDS, order.WORDS, washing.WORDS, fixing.WORDS, stock.WORDS,
-    keeping.WORDS,
+    keeping.WORDS, strips.WORDS,
 )  # fmt: skip
 MEANS = {about: words for one in FAMILIES for about, words in one.means.items()}
 HEADLINES = {about: say for one in FAMILIES for about, say in one.headlines.items()}
@@ -26,6 +26,7 @@ NAMES = {code: words for one in FAMILIES for code, words in one.names.items()}
 LEAVES_OUT = {code: words for one in FAMILIES for code, words in one.leaves_out.items()}
 PLOTS = {code: words for one in FAMILIES for code, words in one.plots.items()}
 
+STRIP_TIME_STEP_S = 5.0
 A_RULE = "It is a rule, not an estimate."
 
 Say = Callable[[float], str]
@@ -74,8 +75,10 @@ def shown_answer(why: Why) -> tuple[float, float, float]:
 
 
 def _step(why: Why) -> float:
-    """To what the answer and the parts of its doubt are shown."""
+    """To what the answer and the parts of its doubt are shown; a time of step strips as Densities has it."""
     answer = why.answer
+    if why.about == "strip-time":
+        return STRIP_TIME_STEP_S
     return time_step_s(answer.high - answer.low) if answer.unit == "s" else STEPS.get(answer.unit, 1.0)
 
 

@@ -11,17 +11,18 @@ from datetime import datetime
 from functools import lru_cache
 from uuid import UUID
 
-from tankside.core.development.belief import Belief
+from tankside.core.development.belief import Belief, Evidence
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.combinations import Combination, TimeRow
-from tankside.core.methods.known_time import known_time
+from tankside.core.methods.known_time import KnownTime, known_time
 from tankside.core.methods.step_strips import StepStrip, curve_strip, latest
+from tankside.core.planning.explain_contrast import aim_of
 from tankside.core.rates import BelievedRate
 from tankside.core.refusals import refuse
 from tankside.core.review.evidence import NextMorning
 from tankside.core.review.predicted import counted, developed_of
 from tankside.core.review.proposals import Developed
-from tankside.core.review.strips import Aimed, JudgedAnswer, JudgedStrip, aim_of, belief_of
+from tankside.core.review.strips import Aimed, JudgedAnswer, JudgedStrip, belief_of, evidence_of
 from tankside.core.run.replay import replay
 from tankside.core.run.state import Run
 from tankside.core.sensitometry.findings import Findings, findings_of
@@ -68,14 +69,23 @@ class ReadStrip:
 class InUse:
     """The row of a combination that gives its time, the one it came from, and how its rate goes."""
 
-    row: TimeRow
+    known: KnownTime
     first: TimeRow
-    rate: BelievedRate
+
+    @property
+    def row(self) -> TimeRow:
+        """The row itself."""
+        return self.known.row
+
+    @property
+    def rate(self) -> BelievedRate:
+        """How its rate goes with temperature."""
+        return self.known.rate.believed
 
     @property
     def aimed(self) -> Aimed:
         """The row as the time that strips are held against."""
-        return Aimed(self.row.time_s, aim_of(self.row.contrast), self.first.time_s)
+        return Aimed(self.row.time_s, aim_of(self.known), self.first.time_s)
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +96,7 @@ class ReadCombination:
     in_use: InUse | None
     strips: tuple[ReadStrip, ...]
     control: tuple[StepStrip, ...]
-    answers: int
+    answers: tuple[JudgedAnswer, ...]
     belief: Belief | None
 
     @property
@@ -131,7 +141,13 @@ def read_combination(desk: Desk, key: UUID) -> ReadCombination:
     answers = _answers(desk, key, own) if in_use else ()
     belief = belief_of(in_use.aimed, judged, answers) if in_use and (judged or answers) else None
     control = tuple(one for one in own if one.control)
-    return ReadCombination(combination, in_use, strips, control, len(answers), belief)
+    return ReadCombination(combination, in_use, strips, control, answers, belief)
+
+
+def evidence_on(desk: Desk, key: UUID) -> tuple[Evidence, ...]:
+    """What strips and answers have told of one combination, for whoever asks what it will make."""
+    read = read_combination(desk, key)
+    return evidence_of(read.in_use.aimed, read.judged, read.answers) if read.in_use else ()
 
 
 def row_in_use(combination: Combination, index: float | None) -> InUse | None:
@@ -143,7 +159,7 @@ def row_in_use(combination: Combination, index: float | None) -> InUse | None:
     first = known.row
     while first.replaces is not None and first.replaces in by_key:
         first = by_key[first.replaces]
-    return InUse(known.row, first, known.rate.believed)
+    return InUse(known, first)
 
 
 @lru_cache(maxsize=KEPT_IN_MIND)

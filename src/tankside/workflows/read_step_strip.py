@@ -132,9 +132,11 @@ def _standing(desk: Desk, key: UUID) -> StepStrip:
 
 
 def _could_be_a_curve(strip: StepStrip) -> None:
-    """Refuse what no curve goes through, at the field that it was typed in."""
+    """Refuse what no curve goes through, at its field; of a control strip only its steps are asked."""
     try:
-        curve_of(curve_strip(strip))
+        readings = curve_strip(strip)
+        if not strip.control:
+            curve_of(readings)
     except Refused as no:
         at = "readings" if no.refusal.at in {None, "density"} else no.refusal.at
         raise Refused(no.refusal.placed(at or "readings")) from None

@@ -4,17 +4,25 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import numpy as np
 import pytest
 from evening_clock import at
 from fakes import memory_house
 
+from tankside.core.development.belief import contrast_after
 from tankside.core.planning.plan import Plan
 from tankside.core.run.instants import Instant
+from tankside.core.sensitometry.contrast import contrast_index
+from tankside.core.sensitometry.shape import Shape
 from tankside.demo.lay_out import is_of_today, last_noted, lay_out, untouched
+from tankside.demo.strips import density
 from tankside.workflows.change_plan import StartLater, change_plan
 from tankside.workflows.house import House
+from tankside.workflows.read_control import read_control
+from tankside.workflows.read_densities import list_combinations, read_combination
 
 DAY_S = 86_400.0
+LOG_H = np.linspace(-4.5, 0.5, 2001)
 
 
 @pytest.fixture(scope="module")
@@ -52,7 +60,24 @@ def test_two_mornings_were_answered(season: tuple[House, Plan]) -> None:
     """One was right, one offers something for the next roll; the last is still to be said."""
     house, _ = season
     assert 2 == len(house.desk.evidence.all())
-    assert {"offered"} == {one.standing for one in house.desk.proposals.all()}
+    offered = [one.proposal.what for one in house.desk.proposals.all() if one.standing == "offered"]
+    assert ["time", "index", "time"] == offered
+
+
+def test_step_strips_tell_their_invented_truth(season: tuple[House, Plan]) -> None:
+    """What is believed holds the contrast of the invented law, and one control strip is odd."""
+    house, _ = season
+    (listed,) = list_combinations(house.desk)
+    read = read_combination(house.desk, listed.combination.key)
+    assert (3, 14) == (listed.strips, listed.control)
+    assert read.belief is not None
+    densities = [density(log_h, 570.0) - density(-9.0, 570.0) for log_h in LOG_H]
+    true = contrast_index(Shape(LOG_H, np.array(densities)))
+    told = contrast_after(read.belief, 570.0)
+    assert told.low < true < told.high
+    control = read_control(house.desk, listed.combination.key)
+    assert (12,) == control.chart.outside
+    assert "the other thermometer, it read low" == control.differed[12].words
 
 
 def test_everything_in_the_past_is_in_the_past(season: tuple[House, Plan]) -> None:

@@ -128,7 +128,13 @@ def why_contrast(
         "contrast = c_inf (1 - exp(-k (t - t_i))), t counted at the printed temperature; "
         "k from the printed time, all three drawn and weighed by what was measured",
         (CONTRAST_PAGE, KINETICS_PAGE, "sheppard-mees-1907", "nietz-1922"),
-        plot=_contrast_plot(belief, known, Mark("tonight", told_s, answer.value), aim),
+        plot=contrast_plot(
+            "contrast",
+            belief,
+            (Mark("tonight", told_s, answer.value),),
+            step_s=max(30.0, to_step(known.rate.time_s.value / 4, 30.0)),
+            level=aim,
+        ),
     )
 
 
@@ -171,20 +177,19 @@ def _half(belief: Belief, one_s: float, other_s: float) -> float:
     return abs(contrast_after(belief, one_s).value - contrast_after(belief, other_s).value) / 2
 
 
-def _contrast_plot(belief: Belief, known: KnownTime, tonight: Mark, aim: float) -> Plot:
-    """Contrast against time at the reference temperature, with its band, the aim and where tonight lies."""
-    step_s = max(30.0, to_step(known.rate.time_s.value / 4, 30.0))
+def contrast_plot(code: str, belief: Belief, marks: Sequence[Mark], *, step_s: float, level: float) -> Plot:
+    """Contrast against time at the reference temperature: a row each `step_s`, with band, level and marks."""
     times = [step_s / BETWEEN_ROWS * number for number in range(ROWS * BETWEEN_ROWS + 1)]
     made = [contrast_after(belief, time_s) for time_s in times]
     return Plot(
-        "contrast",
+        code,
         "s",
         "contrast index",
         tuple(times),
         tuple(one.low for one in made),
         tuple(one.high for one in made),
         tuple(one.value for one in made),
-        level=aim,
-        marks=(tonight,),
+        level=level,
+        marks=tuple(marks),
         rows=tuple(range(0, len(times), BETWEEN_ROWS)),
     )

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 import numpy as np
 
+from tankside.core.development.belief import Evidence
 from tankside.core.doubt.distributions import Z95, FloatArray
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.known_time import KnownTime
@@ -34,7 +36,7 @@ RATE_LAW = "sheppard-mees-1907"
 DRIFT_ROWS = 6
 
 
-def time_of(tankful: PlannedTankful, wish: Wish) -> Why:
+def time_of(tankful: PlannedTankful, wish: Wish, evidence: Sequence[Evidence] = ()) -> Why:
     """Why a tankful of a plan is developed as long as the plan says."""
     found, development = timed(tankful, wish), tankful.development
     return why_time(
@@ -43,11 +45,18 @@ def time_of(tankful: PlannedTankful, wish: Wish) -> Why:
         answer=development.end_s or found.end.estimate,
         by_rate=development.time_rule == "rate",
         tankful=tankful.letter,
+        evidence=evidence,
     )
 
 
 def why_time(
-    found: TimedTankful, *, jug_c: float, answer: Estimate, by_rate: bool = True, tankful: str | None = None
+    found: TimedTankful,
+    *,
+    jug_c: float,
+    answer: Estimate,
+    by_rate: bool = True,
+    tankful: str | None = None,
+    evidence: Sequence[Evidence] = (),
 ) -> Why:
     """Why a developer that reads `jug_c` in the jug is poured out after `answer`.
 
@@ -61,7 +70,7 @@ def why_time(
         lengths.append(Length("temperature", found.end.estimate, figures))
     if answer.source == "own time":
         lengths.append(Length("own-time", answer))
-    strip = next_strip(known)
+    strip = next_strip(known, evidence)
     one_row = len({row.temp_c for row in rows}) < 2
     return Why(
         "time",

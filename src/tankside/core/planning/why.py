@@ -18,7 +18,7 @@ AboutPlan = Literal[
 AboutBottle = Literal["fixer-left", "stop-left", "developer-left", "good-until"]
 """Numbers of a bottle on the shelf."""
 
-AboutStrip = Literal["curve", "speed"]
+AboutStrip = Literal["curve", "speed", "strip-time"]
 """Numbers read off a step strip."""
 
 About = Literal[AboutPlan, AboutBottle, AboutStrip]
@@ -27,6 +27,7 @@ Spread = Literal["interval", "sources", "rule"]
 """What low and high of the answer are: a 5-95 % interval, two sources, or one value that is a rule."""
 
 LengthCode = Literal[
+    "before-strips", "one-strip", "all-strips",
     "leaflet", "own", "accepted", "temperature", "own-time", "mix", "taps", "baths", "before", "order",
     "half-life-named", "half-life-planned", "these-fills", "fix-rule", "fix-own", "fix-allowed", "clearing",
     "stock-held", "stock-needed", "believed", "aimed", "planned-count", "named-count",

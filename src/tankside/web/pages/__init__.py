@@ -22,6 +22,7 @@ from tankside.web.pages import (
     sink,
     sink_wire,
     start,
+    step_strips,
     why,
 )
 
@@ -45,6 +46,8 @@ ROUTERS = (
     sink_wire.router,
     next_morning.router,
     journal.router,
+    step_strips.router,
+    step_strips.tablets,
     densities.router,
     negatives.router,
     settings.router,

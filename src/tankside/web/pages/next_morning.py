@@ -7,7 +7,6 @@ from typing import Annotated, cast, get_args
 from uuid import UUID
 
 from fastapi import APIRouter, Depends
-from starlette.datastructures import UploadFile
 from starlette.requests import Request
 from starlette.responses import Response
 
@@ -15,7 +14,7 @@ from tankside.core.refusals import Refused, refuse
 from tankside.core.review.evidence import Contrast, NextMorning, Shadows, TwoDensities
 from tankside.web.addresses import go_to
 from tankside.web.desk import AtDesk, InHouse
-from tankside.web.forms import Form, TypedForm
+from tankside.web.forms import Form, TypedForm, read_form_and_file
 from tankside.web.pages.journal import key_of
 from tankside.web.templating import page
 from tankside.workflows.accept_correction import accept_correction, leave_as_it_is
@@ -34,12 +33,8 @@ USUAL = {"shadow_aim_d": "0.35", "highlight_aim_d": "1.20", "slope": "0.5"}
 
 
 async def read_morning(request: Request) -> tuple[Form, bytes]:
-    """What was chosen, and the photograph, read no further than a byte beyond the most it may have."""
-    async with request.form() as posted:
-        sent = posted.get("photograph")
-        picture = await sent.read(MOST_BYTES + 1) if isinstance(sent, UploadFile) else b""
-        typed = {name: (value,) for name, value in posted.items() if isinstance(value, str)}
-    return Form(typed), picture
+    """What was chosen, and the photograph."""
+    return await read_form_and_file(request, "photograph", most_bytes=MOST_BYTES)
 
 
 Morning = Annotated[tuple[Form, bytes], Depends(read_morning)]

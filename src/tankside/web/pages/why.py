@@ -10,6 +10,7 @@ from fastapi import APIRouter, Depends, HTTPException
 from starlette.requests import Request
 from starlette.responses import Response
 
+from tankside.core.development.belief import Evidence
 from tankside.core.planning.explain import explain
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.why import AboutPlan
@@ -24,8 +25,12 @@ from tankside.web.why_screen import Back, why_screen
 from tankside.web.why_screen import OwnTime as OwnTimeForm
 from tankside.workflows.change_plan import OwnTime, change_plan
 from tankside.workflows.house import House
+from tankside.workflows.read_densities import evidence_on
 
 router = APIRouter(prefix="/plan/why")
+
+BY_STRIPS = ("time", "contrast")
+"""Numbers that step strips and answers say something of."""
 
 ABOUT: dict[str, AboutPlan] = {one: one for one in get_args(AboutPlan)}
 
@@ -83,6 +88,13 @@ def _plan(house: House, key: UUID | None) -> Plan:
     return found
 
 
+def _evidence(house: House, plan: Plan, letter: str) -> tuple[Evidence, ...]:
+    """What step strips and answers have told of the combination of a tankful, the first unless told."""
+    one = next((each for each in plan.tankfuls if each.letter == letter), plan.tankfuls[0])
+    known = one.combination and house.desk.combinations.by_key(one.combination)
+    return evidence_on(house.desk, known.key) if known else ()
+
+
 def _screen(
     request: Request,
     house: House,
@@ -96,7 +108,8 @@ def _screen(
     if about not in ABOUT:
         raise HTTPException(404)
     found = _plan(house, asked.plan)
-    why = explain(found, ABOUT[about], asked.tankful or None)
+    evidence = _evidence(house, found, asked.tankful) if about in BY_STRIPS else ()
+    why = explain(found, ABOUT[about], asked.tankful or None, evidence)
     preferences = preferences_from(house.desk.preferences.all())
     if refused is not None:
         form = form.refused_by(refused, say=request.app.state.say, fields=("own",))

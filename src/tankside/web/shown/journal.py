@@ -260,6 +260,12 @@ def _proposals(read: ReadTankful, zone: ZoneInfo, preferences: Preferences) -> I
 
 def _answered(read: ReadTankful) -> str:
     """What the person said of the negatives."""
+    if read.strips:
+        return (
+            "You read a step strip of it."
+            if read.strips == 1
+            else f"You read {read.strips} step strips of it."
+        )
     match read.said:
         case NextMorning(shadows=shadows, contrast=contrast):
             return f"You said: shadows {shadows}, contrast {contrast}."

@@ -15,6 +15,8 @@ SENTENCES = {
     ),
     "density-unreadable": "Reading {number}, '{typed}', is no density.",
     "exposure-not-reached": "The readings end at {most} of log exposure, and {log_h} would be needed.",
+    "file-of-readings-no-text": "That file is no text; a table of readings is.",
+    "file-of-readings-too-long": "That file has more than {most} kB; a table of readings has less.",
     "index-out-of-range": "An index of {index} is none.",
     "log-exposure-out-of-range": (
         "A log exposure of {log_h} through clear is none of a strip; it lies between {least} and {most}."
@@ -29,6 +31,9 @@ SENTENCES = {
     "no-strip-to-judge": "No step strip of it tells a contrast yet.",
     "no-such-step": "The tablet has the steps 1 to {steps}; {step} is none of them.",
     "no-such-strip": "This step strip is not known here.",
+    "no-control-strip": "No control strip of it is kept yet.",
+    "no-like-steps": "These control strips have no two steps in common that lie apart in density.",
+    "no-such-tablet": "That tablet is not kept here.",
     "no-spread": "All these values are alike, so nothing tells what is odd.",
     "push-out-of-range": "A push of {stops} stops is not worked out here; it is -2 (a pull) to 3.",
     "push-out-of-reach": (
