@@ -31,9 +31,11 @@ def supplies_on_the_shelf(desk: Desk, *, least_ml: float, rolls: Sequence[Roll])
 def again_from_shelf(desk: Desk, supply: Supply, *, least_ml: float, rolls: Sequence[Roll]) -> Supply:
     """A bath of a plan as the shelf now knows it: the same bottle if it still may be used, else another.
 
-    What is to be mixed fresh stays so.
+    What is to be mixed fresh stays so, and so does what was made for this session and is used once.
     """
-    if supply.bottle is None:
+    bottle = desk.bottles.by_code(supply.bottle) if supply.bottle else None
+    batch = desk.batches.by_key(bottle.batch) if bottle else None
+    if batch is None or not batch.reusable:
         return supply
     same = next((one for one in _that_hold(desk, supply, least_ml) if one.bottle == supply.bottle), None)
     if same is not None and _offered(same, rolls):

@@ -14,7 +14,7 @@ from tankside.core.refusals import Refused
 from tankside.core.solutions.notation import Dilution
 from tankside.workflows.add_leaflet_row import add_leaflet_row
 from tankside.workflows.begin_first_evening import begin_first_evening
-from tankside.workflows.change_plan import AnotherRoll, DeveloperReads, SecondTank, change_plan
+from tankside.workflows.change_plan import AnotherRoll, AsKeptNow, DeveloperReads, SecondTank, change_plan
 from tankside.workflows.get_ready import HaveAlready, Marks, get_ready, liquid_made
 from tankside.workflows.keep_place import keep_thermometer, read_taps, tank_tested
 from tankside.workflows.make_plan import Chosen, make_plan
@@ -168,3 +168,13 @@ def test_a_fixer_that_may_take_more_goes_first() -> None:
     after = make_plan(desk, dice, Chosen([desk.rolls.all()[0].key]), at(60.0))
 
     assert fresh.code == after.liquid("fix").bottle
+
+
+def test_what_was_made_for_tonight_stays_when_the_shelf_is_looked_at_again() -> None:
+    """Every bottle made at 'Get ready', wetting bath too, is still the plan's."""
+    desk, dice, plan = begun()
+    for key in ("fix", "stop", "wetting"):
+        plan = liquid_made(desk, dice, plan.key, key, at(30.0)).plan
+    after = change_plan(desk, dice, plan.key, AsKeptNow(), at(40.0))
+
+    assert [one.bottle for one in plan.liquids] == [one.bottle for one in after.liquids]
