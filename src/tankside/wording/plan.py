@@ -13,6 +13,7 @@ from tankside.core.quantities.preferences import Preferences
 from tankside.core.shelf.fitness import Reason
 from tankside.wording.fixer import fixer_doubt
 from tankside.wording.keeping import HELD_FOR
+from tankside.wording.whys.amounts import day_of
 
 DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 COUNTS = ("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine")
@@ -142,6 +143,9 @@ def doubtful_sentence(one: Doubtful) -> str:
             return f"A bottle holds {one.value:.0f} mL and the tanks need {one.limit:.0f} mL of it at once."
         case "fixer-spent" | "fixer-passed-over" | "fixer-test-due" | "fix-short":
             return fixer_doubt(one)
+        case "past-its-date":
+            until = date.fromordinal(int(one.value or 1))
+            return f"{one.about} was good until {day_of(until)}. Test it, or mix fresh."
         case _:
             return LOOK_FIRST.get(one.code) or one.code.replace("-", " ").capitalize() + "."
 

@@ -233,7 +233,10 @@ def _as_kept(desk: Desk, wish: Wish, now: Instant) -> Wish:
         tanks=tanks,
         place=place,
         thermometer=thermometer,
-        supplies=tuple(again_from_shelf(desk, one, least_ml=least_ml, rolls=rolls) for one in wish.supplies),
+        supplies=tuple(
+            again_from_shelf(desk, one, least_ml=least_ml, rolls=rolls, today=moment_of(now).date())
+            for one in wish.supplies
+        ),
         assumed=tuple(one for one in wish.assumed if one.code not in told),
         stocks=stocks_again(desk, wish, moment_of(now)),
     )

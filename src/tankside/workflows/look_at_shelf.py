@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date, tzinfo
+from zoneinfo import ZoneInfo
 
 from tankside.core.refusals import Refused
 from tankside.core.shelf.accounts import LEAST_ML, Account, account
@@ -71,6 +72,13 @@ def bottles_now(desk: Desk, zone: tzinfo, today: date) -> tuple[BottleNow, ...]:
 def bottle_now(desk: Desk, code: str, zone: tzinfo, today: date) -> BottleNow | None:
     """The bottle of one code, as `bottles_now` tells it."""
     return next((one for one in bottles_now(desk, zone, today) if one.bottle.code == code), None)
+
+
+def last_days(desk: Desk) -> Mapping[str, date | None]:
+    """The last day of every bottle at the place, None where nobody knows how long it keeps."""
+    place = next(iter(desk.places.all()), None)
+    zone = ZoneInfo(place.zone if place else "UTC")
+    return {one.bottle.code: one.until for one in bottles_now(desk, zone, date.min)}
 
 
 def bottle_until(batch: Batch, contents: Contents) -> date | None:

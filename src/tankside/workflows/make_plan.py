@@ -62,6 +62,7 @@ def wish_for(desk: Desk, chosen: Chosen, moment: datetime) -> Wish:
         desk,
         least_ml=max(tank.volume_ml for tank in tanks),
         rolls=[one.roll for one in wanted],
+        today=moment.date(),
     )
     longer = any(one.roll.film.grain != "cubic" for one in wanted)
     return Wish(

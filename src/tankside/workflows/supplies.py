@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from datetime import date
 
 from tankside.core.permanence.fixer_standing import judge_fixer
 from tankside.core.planning.first_evening import SUPPLIES
@@ -16,19 +17,25 @@ from tankside.core.shelf.accounts import account
 from tankside.core.shelf.bath_tests import indicator_turned
 from tankside.core.shelf.bookings import Booking
 from tankside.core.solutions.kinds import SolutionKind
+from tankside.workflows.look_at_shelf import last_days
 from tankside.workflows.ports import Desk
 
 
-def supplies_on_the_shelf(desk: Desk, *, least_ml: float, rolls: Sequence[Roll]) -> tuple[Supply, ...]:
+def supplies_on_the_shelf(
+    desk: Desk, *, least_ml: float, rolls: Sequence[Roll], today: date
+) -> tuple[Supply, ...]:
     """The default baths, each from a bottle that holds enough and may be used, or to be made.
 
     A fixer that may still take these rolls goes before one that may not by the source planned on; one that
-    may not by either source, or that is done by its test or look, is passed over and named.
+    may not by either source, or that is done by its test or look, is passed over and named. A bottle past
+    its date comes last, and of the others the one that ends first goes first.
     """
-    return tuple(_from_shelf(desk, one, least_ml, rolls) for one in SUPPLIES)
+    return tuple(_from_shelf(desk, one, least_ml, rolls, today=today) for one in SUPPLIES)
 
 
-def again_from_shelf(desk: Desk, supply: Supply, *, least_ml: float, rolls: Sequence[Roll]) -> Supply:
+def again_from_shelf(
+    desk: Desk, supply: Supply, *, least_ml: float, rolls: Sequence[Roll], today: date
+) -> Supply:
     """A bath of a plan as the shelf now knows it: the same bottle if it still may be used, else another.
 
     What is to be mixed fresh stays so, and so does what was made for this session and is used once.
@@ -40,7 +47,7 @@ def again_from_shelf(desk: Desk, supply: Supply, *, least_ml: float, rolls: Sequ
     same = next((one for one in _that_hold(desk, supply, least_ml) if one.bottle == supply.bottle), None)
     if same is not None and _offered(same, rolls):
         return same
-    return _from_shelf(desk, fresh(supply.kind), least_ml, rolls)
+    return _from_shelf(desk, fresh(supply.kind), least_ml, rolls, today=today)
 
 
 def fresh(kind: SolutionKind) -> Supply:
@@ -59,10 +66,11 @@ def must_hold(desk: Desk, supply: Supply) -> None:
         raise refuse("fixer-done", ways_on=("mix-fresh", "look-at-the-shelf"), bottle=bottle.code)
 
 
-def _from_shelf(desk: Desk, supply: Supply, least_ml: float, rolls: Sequence[Roll]) -> Supply:
+def _from_shelf(desk: Desk, supply: Supply, least_ml: float, rolls: Sequence[Roll], *, today: date) -> Supply:
     """One bath from the shelf, or to be made."""
     standing = list(_that_hold(desk, supply, least_ml))
     found = [one for one in standing if _offered(one, rolls)]
+    found.sort(key=lambda one: ((until := one.until or date.max) < today, until))
     if supply.kind == "fixer":
         found.sort(key=lambda one: _worse(one, fixer_wanted(rolls)))
     over = tuple(one.bottle for one in standing if one not in found and one.bottle)
@@ -87,6 +95,7 @@ def _offered(supply: Supply, rolls: Sequence[Roll]) -> bool:
 def _that_hold(desk: Desk, supply: Supply, least_ml: float) -> Iterator[Supply]:
     """The bath from each bottle that holds enough of it and is not spoilt."""
     batches = {one.key: one for one in desk.batches.all() if one.kind == supply.kind and one.reusable}
+    until = last_days(desk)
     for bottle in desk.bottles.all():
         batch = batches.get(bottle.batch)
         booked = desk.ledger.of_bottle(bottle.code)
@@ -101,6 +110,7 @@ def _that_hold(desk: Desk, supply: Supply, least_ml: float) -> Iterator[Supply]:
             bottle=bottle.code,
             rolls_used=max(stands.counted_units, 0.0),
             fixer=fixer_known(batch, booked),
+            until=until[bottle.code],
         )
 
 

@@ -21,6 +21,7 @@ from tankside.core.solutions.keeping import by_leaflet
 from tankside.core.solutions.leader_test import LeaderTest
 from tankside.core.solutions.notation import Dilution
 from tankside.web.shown.journal import shown_tankful
+from tankside.wording.plan import doubtful_sentence
 from tankside.workflows.begin_first_evening import begin_first_evening
 from tankside.workflows.change_plan import AsKeptNow, TakeAnyway, TakeBottle, change_plan
 from tankside.workflows.cost_of_plan import cost_a_roll
@@ -237,3 +238,19 @@ def test_what_was_taken_against_the_advice_stands_in_the_journal() -> None:
         f"{season.litre.code} is taken though its leader took 3.4 times its fresh time.",
         f"{plan.held[0].code} is precious and was released by its owner.",
     ) == told[plan.key]
+
+
+def test_a_fixer_past_its_date_comes_last_and_is_told() -> None:
+    """Two months are printed: on 10 May a fixer of 1 March goes only where there is no other."""
+    season = Season()
+    old = next(one for one in bottles_now(season.desk, ZONE, MADE) if one.batch.kind == "fixer").bottle.code
+    keep_typed(season.desk, old, keeping=None, price_minor=None)
+    alone = season.plan(date(2026, 5, 10))
+    fixer = Mixed("fixer", "Fixer", Dilution(1, 4), 1000.0, rolls_used=1.0)
+    new = mix_bottle(season.desk, season.dice, fixer, Marks(), on(date(2026, 5, 1))).code
+    both = season.plan(date(2026, 5, 10))
+
+    assert (old, new) == (alone.liquid("fix").bottle, both.liquid("fix").bottle)
+    told = [doubtful_sentence(one) for one in alone.doubtful if one.code == "past-its-date"]
+    assert [f"{old} was good until 1 May 2026. Test it, or mix fresh."] == told
+    assert "past-its-date" not in {one.code for one in both.doubtful}

@@ -37,6 +37,7 @@ class Supply:
 
     `volume_ml` is what the bottle holds (None: make what the tank takes); `rolls_used` of 135-36 or 120.
     `fixer` is what is known of it where it is one; `passed_over` are bottles that were not offered for it.
+    `until` is the bottle's last day by its keeping time, None where nobody knows.
     """
 
     kind: SolutionKind
@@ -47,6 +48,7 @@ class Supply:
     rolls_used: float = 0.0
     fixer: FixerKnown | None = None
     passed_over: tuple[str, ...] = ()
+    until: date | None = None
 
 
 @dataclass(frozen=True, slots=True)

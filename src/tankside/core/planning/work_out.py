@@ -101,7 +101,16 @@ def _doubtful(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful
             found.append(Doubtful("short-time", one.letter, aim_s, 300.0))
         if one.index is not None and wish.rolls[0].combination.least_stock_ml is None:
             found.append(Doubtful("least-stock-unknown", one.letter))
-    return [*found, *fixer_doubts(wish)]
+    return [*found, *fixer_doubts(wish), *_past_their_date(wish)]
+
+
+def _past_their_date(wish: Wish) -> list[Doubtful]:
+    """Reused baths of bottles past their keeping time: their test goes before any date, so they are taken."""
+    return [
+        Doubtful("past-its-date", value=float(supply.until.toordinal()), about=supply.bottle)
+        for supply in wish.supplies
+        if supply.bottle is not None and supply.until is not None and supply.until < wish.starts.date()
+    ]
 
 
 def _too_small(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful]:
