@@ -75,10 +75,13 @@ def test_help_loads_neither_face_store_nor_science(arguments: tuple[str, ...]) -
     assert set() == loaded & (FACES_AND_STORES | {"numpy", "scipy"})
 
 
+@pytest.mark.parametrize("asked", [(), ("--why",)], ids=["answer", "why"])
 @pytest.mark.parametrize("arguments", CALCULATIONS, ids=lambda arguments: arguments[0])
-def test_a_calculation_loads_neither_face_nor_store(arguments: tuple[str, ...]) -> None:
-    """Numbers come from the core alone."""
-    loaded = loaded_by(RUN_COMMAND, *arguments)
+def test_a_calculation_loads_neither_face_nor_store(
+    arguments: tuple[str, ...], asked: tuple[str, ...]
+) -> None:
+    """Numbers and their working come from the core alone."""
+    loaded = loaded_by(RUN_COMMAND, *arguments, *asked)
     assert loaded & {f"tankside.core.{science}" for science in ("thermal", "permanence", "solutions")}
     assert set() == loaded & FACES_AND_STORES
 
@@ -108,6 +111,6 @@ CALCULATIONS = [
 @pytest.mark.parametrize("arguments", CALCULATIONS, ids=lambda words: words[0])
 def test_a_calculation_loads_no_face_store_or_statistics(arguments: tuple[str, ...]) -> None:
     """An answer on the terminal needs numpy and a part of scipy, nothing else that is heavy."""
-    loaded = loaded_by(RUN_COMMAND, *arguments)
+    loaded = loaded_by(RUN_COMMAND, *arguments, "--why")
     assert "numpy" in loaded
     assert set() == loaded & FACES_AND_STORES

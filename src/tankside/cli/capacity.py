@@ -17,10 +17,12 @@ from tankside.cli.amounts import (
     typed_in,
     volumes_option,
 )
+from tankside.cli.why import print_whys, why_option, with_whys
 
 if TYPE_CHECKING:
     from tankside.core.permanence.capacity import CapacityLeft
     from tankside.core.permanence.clearing import ClearingAnswer, ClearingTest
+    from tankside.core.planning.why import Why
 
 COUNT = click.FloatRange(0, 10_000)
 
@@ -37,6 +39,7 @@ COUNT = click.FloatRange(0, 10_000)
 @click.option("--clears-at", default="20 C", show_default=True, help="What the fixer reads now.")
 @degrees_option
 @volumes_option
+@why_option
 @json_option
 def capacity(  # noqa: PLR0917 - one argument an option
     ml: str,
@@ -51,6 +54,7 @@ def capacity(  # noqa: PLR0917 - one argument an option
     degrees: Literal["C", "F"],
     volumes: VolumeWord,
     *,
+    asks_why: bool,
     as_json: bool,
 ) -> None:
     """What a fixer may still take, by film area and by its test piece."""
@@ -64,18 +68,36 @@ def capacity(  # noqa: PLR0917 - one argument an option
     fixed = [Fixed(rolls), Fixed(0.25 * sheets), Fixed(tabular, tabular=True)]
     water_parts = _water_parts(parts)
     left = capacity_left(fixed, working_ml=working_ml, water_parts=water_parts)
-    test = None
+    test = now = None
     if fresh is not None and clears is not None:
-        then = _test(typed, "--fresh", fresh, fresh_at)
-        test = judge_clearing(then, _test(typed, "--clears", clears, clears_at))
+        then, now = _test(typed, "--fresh", fresh, fresh_at), _test(typed, "--clears", clears, clears_at)
+        test = judge_clearing(then, now)
+    whys = _whys(left, working_ml, test, now) if asks_why else ()
     if as_json:
-        tell(_numbers(left, test))
+        tell(with_whys(_numbers(left, test), whys))
         return
     from tankside.wording.chemistry import capacity_sentences, clearing_sentences
 
     sentences = capacity_sentences(left, working_ml, typed.own)
     for sentence in (*sentences, *(clearing_sentences(test) if test else ())):
         click.echo(sentence)
+    print_whys(whys, typed.own)
+
+
+def _whys(
+    left: CapacityLeft, working_ml: float, test: ClearingAnswer | None, now: ClearingTest | None
+) -> tuple[Why, ...]:
+    """Why so many rolls, and with a good test piece why so long in it."""
+    from tankside.core.methods.baths import Times
+    from tankside.core.permanence.fixing_time import CEILING_S
+    from tankside.core.planning.explain_fixer import why_fixer_left
+    from tankside.core.planning.explain_fixing import why_fix
+
+    count = why_fixer_left(left, working_ml=working_ml)
+    if test is None or test.verdict != "good":
+        return (count,)
+    times = Times(test.fix_s, test.fix_s, max(test.fix_s, CEILING_S))
+    return count, why_fix(times, longer=False, clears=now)
 
 
 def _water_parts(parts: str | None) -> float:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, TextIO
 import click
 
 from tankside.cli.amounts import as_estimate, json_option, tell
+from tankside.cli.why import print_whys, why_option, with_whys
 
 if TYPE_CHECKING:
     from tankside.core.doubt.estimate import Estimate
@@ -32,6 +33,7 @@ Pairs = list[tuple[float, float]]
     "--lux-seconds", is_flag=True, help="Exposures are log10 lux-seconds in the light of the standard."
 )
 @click.option("--metered-index", type=float, help="Index at which a meter told the exposure of log H 0.")
+@why_option
 @json_option
 def curve(  # noqa: PLR0917 - one argument an option
     readings: TextIO | None,
@@ -42,6 +44,7 @@ def curve(  # noqa: PLR0917 - one argument an option
     lux_seconds: bool,
     metered_index: float | None,
     *,
+    asks_why: bool,
     as_json: bool,
 ) -> None:
     """Base and fog, speed, contrast index, gamma and useful range of one step strip.
@@ -50,8 +53,10 @@ def curve(  # noqa: PLR0917 - one argument an option
     """
     import numpy as np
 
+    from tankside.core.planning.explain_curve import why_curve
     from tankside.core.sensitometry.curve import Strip
     from tankside.core.sensitometry.findings import findings_of
+    from tankside.wording.refusals import PLAIN
 
     if (readings is None) == (not pairs):
         raise click.UsageError("Name a file of readings, or tell them with --pair.")
@@ -60,10 +65,12 @@ def curve(  # noqa: PLR0917 - one argument an option
     found = findings_of(Strip(log_h, density, base_fog, reading_sd))
     speed = found.speed(stated_light=True) if lux_seconds else None
     index = None if metered_index is None else found.index(metered_index=metered_index, metered_log_h=0.0)
+    whys = (why_curve(found, reading_sd=reading_sd),) if asks_why else ()
     if as_json:
-        tell(_numbers(found, speed, index))
-    else:
-        _print(found, speed, index)
+        tell(with_whys(_numbers(found, speed, index), whys))
+        return
+    _print(found, speed, index)
+    print_whys(whys, PLAIN)
 
 
 def _read(readings: TextIO, step: float) -> Pairs:

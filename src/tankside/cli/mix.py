@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 import click
 
 from tankside.cli.amounts import VolumeWord, as_number, at, json_option, tell, typed_in, volumes_option
+from tankside.cli.why import print_whys, why_option, with_whys
 
 if TYPE_CHECKING:
     from tankside.core.quantities.preferences import Preferences
@@ -25,6 +26,7 @@ MEASURE_MARK_ML = 1.0
               help="Finest mark of the scale, in g.")  # fmt: skip
 @click.option("--packet-ml", help="It comes as a powder packet for this volume.")
 @volumes_option
+@why_option
 @json_option
 def mix(  # noqa: PLR0917 - one argument an option
     formula: str | None,
@@ -34,9 +36,11 @@ def mix(  # noqa: PLR0917 - one argument an option
     packet_ml: str | None,
     volumes: VolumeWord,
     *,
+    asks_why: bool,
     as_json: bool,
 ) -> None:
     """Work out a FORMULA for a volume; without one, list those of the catalogue."""
+    from tankside.core.planning.explain_recipe import why_recipe
     from tankside.core.solutions.formulas import recipe_for
     from tankside.core.solutions.weighing import check_packet
     from tankside.wiring import published_formula, published_formulas
@@ -50,10 +54,12 @@ def mix(  # noqa: PLR0917 - one argument an option
         return
     forms = dict(at("--have", lambda text=one: _form(text)) for one in have)  # type: ignore[misc]
     recipe = recipe_for(published_formula(formula), volume_ml=volume_ml, have=forms)
+    whys = (why_recipe(recipe, scale_g=scale, measure_ml=MEASURE_MARK_ML),) if asks_why else ()
     if as_json:
-        tell(_numbers(recipe, scale))
-    else:
-        _print(recipe, typed.own, scale)
+        tell(with_whys(_numbers(recipe, scale), whys))
+        return
+    _print(recipe, typed.own, scale)
+    print_whys(whys, typed.own)
 
 
 def _form(text: str) -> tuple[str, Form]:

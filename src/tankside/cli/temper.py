@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING, Literal
 
 import click
@@ -18,11 +19,14 @@ from tankside.cli.amounts import (
     typed_in,
     volumes_option,
 )
+from tankside.cli.why import print_whys, why_option, with_whys
 
 if TYPE_CHECKING:
     from tankside.core.doubt.estimate import Estimate
     from tankside.core.planning.tempering import Taps, Tempered
     from tankside.core.quantities.preferences import Preferences
+
+HOT_AND_COLD: tuple[Literal["hot"], Literal["cold"]] = ("hot", "cold")
 
 
 @click.command()
@@ -39,6 +43,7 @@ if TYPE_CHECKING:
 @thermometer_option
 @degrees_option
 @volumes_option
+@why_option
 @json_option
 def temper(  # noqa: PLR0917 - one argument an option
     ml: str,
@@ -55,9 +60,11 @@ def temper(  # noqa: PLR0917 - one argument an option
     degrees: Literal["C", "F"],
     volumes: VolumeWord,
     *,
+    asks_why: bool,
     as_json: bool,
 ) -> None:
     """How much hot and how much cold water bring a jug to temperature."""
+    from tankside.core.planning.explain_waters import why_waters
     from tankside.core.planning.tempering import Taps, tempered
     from tankside.core.planning.tempering_doubt import jug_will_read
 
@@ -73,18 +80,20 @@ def temper(  # noqa: PLR0917 - one argument an option
         jug_c=None if jug_at is None else typed.temp_c("--jug-at", jug_at),
     )
     held_ml = 0.0 if stock_ml is None else typed.volume_ml("--stock-ml", stock_ml)
-    out = tempered(
-        stock_ml=held_ml if parts is None else _by_parts(parts, whole_ml),
-        volume_ml=whole_ml,
-        target_c=typed.temp_c("--to", to),
-        taps=taps,
-        mark_ml=mark_ml,
-    )
+    stock, target_c = held_ml if parts is None else _by_parts(parts, whole_ml), typed.temp_c("--to", to)
+    out = tempered(stock_ml=stock, volume_ml=whole_ml, target_c=target_c, taps=taps, mark_ml=mark_ml)
     reads = jug_will_read(out, taps, mark_ml=mark_ml, mark_k=float(thermometer))
+    whys = [
+        why_waters(which, taps, stock_ml=stock, volume_ml=whole_ml, target_c=target_c, mark_ml=mark_ml)
+        for which in HOT_AND_COLD
+    ]
     if as_json:
-        tell(_numbers(out, reads, mark_ml, mark_k=float(thermometer)))
-    else:
-        _print(out, taps, typed.own, reads, mark_ml, mark=float(thermometer))
+        waters = [one.answer for one in whys]
+        told = _numbers(out, reads, waters, mark_ml, mark_k=float(thermometer))
+        tell(with_whys(told, whys if asks_why else ()))
+        return
+    _print(out, taps, typed.own, reads, mark_ml, mark=float(thermometer))
+    print_whys(whys if asks_why else (), typed.own)
 
 
 def _enough_told(
@@ -108,13 +117,16 @@ def _by_parts(parts: str, whole_ml: float) -> float:
     return stock_and_water(whole_ml, at("--parts", lambda: read_dilution(parts))).stock_ml
 
 
-def _numbers(out: Tempered, reads: Estimate, mark_ml: float, *, mark_k: float) -> dict[str, object]:
-    """The answer as JSON tells it."""
+def _numbers(
+    out: Tempered, reads: Estimate, waters: Sequence[Estimate], mark_ml: float, *, mark_k: float
+) -> dict[str, object]:
+    """The answer as JSON tells it; hot and cold water with what the readings leave of doubt."""
     source = "enthalpy balance of water"
+    hot, cold = waters
     return {
         "stock": as_number(out.stock_ml, "mL", step=mark_ml, source="told"),
-        "hot_water": as_number(out.hot_ml, "mL", step=mark_ml, source=source),
-        "cold_water": as_number(out.cold_ml, "mL", step=mark_ml, source=source),
+        "hot_water": as_estimate(hot, step=mark_ml),
+        "cold_water": as_estimate(cold, step=mark_ml),
         "hot_and_cold_together": as_number(out.water_c, "C", step=mark_k, source=source),
         "jug_will_read": as_estimate(reads, step=mark_k),
         "hold_back": as_number(out.hold_back_ml, "mL", step=mark_ml, source="ours"),

@@ -19,10 +19,12 @@ from tankside.cli.amounts import (
     typed_in,
     volumes_option,
 )
+from tankside.cli.why import print_whys, why_option, with_whys
 
 if TYPE_CHECKING:
     from tankside.core.methods.known_time import KnownTime
     from tankside.core.planning.development import Setting, WithParts
+    from tankside.core.planning.why import Why
 
 
 @click.command()
@@ -53,6 +55,7 @@ if TYPE_CHECKING:
 @thermometer_option
 @degrees_option
 @volumes_option
+@why_option
 @json_option
 def time(  # noqa: PLR0917 - one argument an option
     printed: str,
@@ -71,6 +74,7 @@ def time(  # noqa: PLR0917 - one argument an option
     volumes: VolumeWord,
     *,
     hydroquinone: bool | None,
+    asks_why: bool,
     as_json: bool,
 ) -> None:
     """How long to develop in this tank, at what the developer reads now."""
@@ -87,17 +91,33 @@ def time(  # noqa: PLR0917 - one argument an option
     reads_c = typed.temp_c("--reads", reads)
     end = time_for(known, setting, reads_c, thermometer_step_c=float(thermometer))
     mixed = mix_to(known, setting, time_s)
+    whys = _whys(known, setting, end, reads_c) if asks_why else ()
     if as_json:
-        tell(_numbers(end, mixed, known, setting, reads_c=reads_c, mark_k=float(thermometer)))
+        told = _numbers(end, mixed, known, setting, reads_c=reads_c, mark_k=float(thermometer))
+        tell(with_whys(told, whys))
         return
     from tankside.wording.developing import setting_sentence, time_sentences
 
-    told = time_sentences(
+    said = time_sentences(
         end.estimate, mixed.estimate, setting, typed.own,
         reads_c=reads_c, time_s=time_s, mark=float(thermometer),
     )  # fmt: skip
-    for sentence in (*told, "", setting_sentence(setting, typed.own, q10=known.rate.q10)):
+    for sentence in (*said, "", setting_sentence(setting, typed.own, q10=known.rate.q10)):
         click.echo(sentence)
+    print_whys(whys, typed.own)
+
+
+def _whys(known: KnownTime, setting: Setting, end: WithParts, reads_c: float) -> tuple[Why, ...]:
+    """Why this time, and what contrast it will make."""
+    from tankside.core.planning.explain_contrast import why_contrast
+    from tankside.core.planning.explain_timing import why_time
+    from tankside.core.planning.one_tankful import TimedTankful
+
+    found = TimedTankful(known, setting, end, None)
+    return (
+        why_time(found, jug_c=reads_c, answer=end.estimate),
+        why_contrast(found, start_c=setting.start_c(reads_c), end_s=end.estimate.value),
+    )
 
 
 def _setting(

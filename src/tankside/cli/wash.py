@@ -16,6 +16,7 @@ from tankside.cli.amounts import (
     typed_in,
     volumes_option,
 )
+from tankside.cli.why import print_whys, why_option, with_whys
 
 if TYPE_CHECKING:
     from tankside.core.permanence.wash_plan import WashAnswer
@@ -37,6 +38,7 @@ SOURCE = "two compartments, planned on the slow half-life; a plan, not a test"
 @click.option("--fixer-spent", is_flag=True, help="The fixer was past its limit.")
 @degrees_option
 @volumes_option
+@why_option
 @json_option
 def wash(  # noqa: PLR0917 - one argument an option
     fill_ml: str,
@@ -49,11 +51,13 @@ def wash(  # noqa: PLR0917 - one argument an option
     degrees: Literal["C", "F"],
     volumes: VolumeWord,
     *,
+    asks_why: bool,
     as_json: bool,
 ) -> None:
     """Plan the fills of a wash, or ask what given fills come to."""
     from tankside.core.permanence.wash_plan import Washing, judge_wash, plan_wash
     from tankside.core.permanence.washing import Held
+    from tankside.core.planning.explain_washing import why_wash
     from tankside.core.quantities.entry import read_time
 
     typed = typed_in(degrees, volumes)
@@ -65,13 +69,15 @@ def wash(  # noqa: PLR0917 - one argument an option
     )
     soaks_s = [at("--soak", lambda text=one: read_time(text)) for one in soaks]  # type: ignore[misc]
     answer = judge_wash(soaks_s, washing) if soaks_s else plan_wash(washing, least=least)
+    whys = (why_wash(answer, washing, units=rolls),) if asks_why else ()
     if as_json:
-        tell(_numbers(answer))
+        tell(with_whys(_numbers(answer), whys))
         return
     from tankside.wording.chemistry import wash_sentences
 
     for sentence in wash_sentences(answer, typed.own):
         click.echo(sentence)
+    print_whys(whys, typed.own)
 
 
 def _numbers(answer: WashAnswer) -> dict[str, object]:

@@ -8,13 +8,25 @@ from math import ceil, floor
 from tankside.core.planning.why import Figure, Length, Narrowing, PartOfDoubt, Why
 from tankside.core.quantities.display import shown, time_step_s, to_step
 from tankside.core.quantities.preferences import Preferences
-from tankside.wording.whys import contrast, fixing, keeping, order, stock, strips, timing, washing, waters
+from tankside.wording.whys import (
+    contrast,
+    curves,
+    fixing,
+    keeping,
+    order,
+    recipes,
+    stock,
+    strips,
+    timing,
+    washing,
+    waters,
+)
 from tankside.wording.whys.amounts import STEPS, difference_text, value_text
 from tankside.wording.whys.words import PlotWords, WhyWords
 
 FAMILIES: tuple[WhyWords, ...] = (
     timing.WORDS, contrast.WORDS, waters.WORDS, order.WORDS, washing.WORDS, fixing.WORDS, stock.WORDS,
-    keeping.WORDS, strips.WORDS,
+    keeping.WORDS, strips.WORDS, curves.WORDS, recipes.WORDS,
 )  # fmt: skip
 MEANS = {about: words for one in FAMILIES for about, words in one.means.items()}
 HEADLINES = {about: say for one in FAMILIES for about, say in one.headlines.items()}
@@ -70,11 +82,11 @@ def shown_answer(why: Why) -> tuple[float, float, float]:
         return up[0], 60.0 * floor(answer.low / 60 + 1e-9), up[1]
     if answer.low == answer.high:
         return answer.value, answer.low, answer.high
-    told = shown(answer, _step(why))
+    told = shown(answer, step_of_answer(why))
     return told.value, told.low, told.high
 
 
-def _step(why: Why) -> float:
+def step_of_answer(why: Why) -> float:
     """To what the answer and the parts of its doubt are shown; a time of step strips as Densities has it."""
     answer = why.answer
     if why.about == "strip-time":
@@ -108,7 +120,7 @@ def length_words(length: Length, preferences: Preferences) -> tuple[str, str]:
 def part_words(part: PartOfDoubt, why: Why, preferences: Preferences) -> str:
     """One part of the doubt, to the same step as the whole: a part never looks larger than the sum."""
     unit = why.answer.unit
-    step = _step(why)
+    step = step_of_answer(why)
     width = to_step(part.half_width, step)
     said = difference_text(width or step, unit, preferences)
     return f"{said if width else f'under {said}'} {PARTS[part.code]}"

@@ -21,8 +21,7 @@ def fix_of(tankful: PlannedTankful, wish: Wish, clears: ClearingTest | None = No
     bath = next((one for one in tankful.baths if one.kind == "fix"), None)
     if bath is None:
         raise refuse("no-why", about="fix")
-    keys = {roll.key for roll in tankful.rolls}
-    longer = any(one.roll.film.grain != "cubic" for one in wish.rolls if one.roll.key in keys)
+    longer = any(roll.grain != "cubic" for roll in tankful.rolls)
     own = wish.times.fix_s is not None
     return why_fix(bath.times, longer=longer, own=own, clears=clears, tankful=tankful.letter)
 

@@ -66,8 +66,8 @@ def why_wash(answer: WashAnswer, washing: Washing, *, units: float, tankful: str
         (),
         narrowings("residual-test"),
         (
-            Figure("fills", float(len(answer.soaks_s)), "", "plan"),
-            Figure("soak_s", min(answer.soaks_s), "s", "plan"),
+            Figure("fills", float(len(answer.soaks_s)), "", "plan" if tankful else "told or planned"),
+            Figure("soak_s", min(answer.soaks_s), "s", "plan" if tankful else "told or planned"),
             Figure("fill_ml", answer.fill_ml, "mL", "the tank's volume" if tankful else "asked"),
             Figure("wash_c", washing.temp_c, "C", "plan" if tankful else "asked"),
             Figure("units", units, "rolls", "film area"),

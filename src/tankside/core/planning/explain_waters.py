@@ -10,8 +10,9 @@ from typing import Literal
 from tankside.core.doubt.distributions import Z95
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.planning.get_ready import taps_of
+from tankside.core.planning.liquids import mark_for
 from tankside.core.planning.plan import Plan, PlannedTankful
-from tankside.core.planning.tempering import Taps
+from tankside.core.planning.tempering import Taps, tempered
 from tankside.core.planning.why import Figure, Length, PartOfDoubt, Why, narrowings
 from tankside.core.refusals import refuse
 from tankside.core.thermal.drift import READING_SD_K
@@ -33,6 +34,7 @@ def waters_of(plan: Plan, tankful: PlannedTankful, which: Literal["hot", "cold"]
         stock_ml=liquid.stock_ml,
         volume_ml=liquid.volume_ml,
         target_c=liquid.mix_to_c.value,
+        mark_ml=mark_for(liquid.water_ml / 4),
         tankful=tankful.letter,
     )
 
@@ -44,9 +46,13 @@ def why_waters(
     stock_ml: float,
     volume_ml: float,
     target_c: float,
+    mark_ml: float = 1.0,
     tankful: str | None = None,
 ) -> Why:
-    """Why so much hot, or cold, water brings `stock_ml` to `volume_ml` at `target_c`."""
+    """Why so much hot, or cold, water brings `stock_ml` to `volume_ml` at `target_c`.
+
+    The answer is the amount at the mark of its measure, as it is measured out.
+    """
 
     def at(read: Taps = taps) -> float:
         found = hot_and_cold(
@@ -62,7 +68,10 @@ def why_waters(
     told = at()
     parts = _moved(told, taps, at, has_stock=stock_ml > 0)
     half = hypot(*(part.half_width for part in parts))
-    answer = Estimate(told, max(0.0, told - half), told + half, "mL", "balance of heat")
+    marked = tempered(stock_ml=stock_ml, volume_ml=volume_ml, target_c=target_c, taps=taps, mark_ml=mark_ml)
+    shown_ml = marked.hot_ml if which == "hot" else marked.cold_ml
+    low, high = max(0.0, min(told - half, shown_ml)), max(told + half, shown_ml)
+    answer = Estimate(shown_ml, low, high, "mL", "enthalpy balance of water")
     return Why(
         which,
         tankful,

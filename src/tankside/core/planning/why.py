@@ -21,7 +21,10 @@ AboutBottle = Literal["fixer-left", "stop-left", "developer-left", "good-until"]
 AboutStrip = Literal["curve", "speed", "strip-time"]
 """Numbers read off a step strip."""
 
-About = Literal[AboutPlan, AboutBottle, AboutStrip]
+AboutRecipe = Literal["recipe"]
+"""A formula worked out for a volume."""
+
+About = Literal[AboutPlan, AboutBottle, AboutStrip, AboutRecipe]
 
 Spread = Literal["interval", "sources", "rule"]
 """What low and high of the answer are: a 5-95 % interval, two sources, or one value that is a rule."""
@@ -32,6 +35,7 @@ LengthCode = Literal[
     "half-life-named", "half-life-planned", "these-fills", "fix-rule", "fix-own", "fix-allowed", "clearing",
     "stock-held", "stock-needed", "believed", "aimed", "planned-count", "named-count",
     "keeps-full", "keeps-part", "by-volume",
+    "strip-index", "strip-gradient", "strip-gamma", "part",
 ]  # fmt: skip
 
 

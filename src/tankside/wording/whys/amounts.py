@@ -14,7 +14,7 @@ STEPS = {"C": 0.1, "mL": 1.0, "contrast index": 0.01, "rolls": 1.0}
 
 UNIT_WORDS = {
     "s": "minutes", "contrast index": "contrast", "g/m2": "g/m²", "fills": "fills", "rolls": "rolls",
-    "months": "months",
+    "months": "months", "density": "density", "log H": "log H",
 }  # fmt: skip
 """What a scale counts, where the unit alone does not say it."""
 
@@ -62,6 +62,8 @@ SAID: dict[str, Callable[[float, Preferences], str]] = {
     "fills": lambda value, _: f"{value:g}",
     "months": lambda value, _: f"{plain_number(value, 1.0)} month{'' if round(value) == 1 else 's'}",
     "day": lambda value, _: day_of(date.fromordinal(int(value))),
+    "density": lambda value, _: f"{value:.2f}",
+    "log H": lambda value, _: f"{value:.2f}",
     "": lambda value, _: f"{value:g}",
 }
 """How a value is said, by its unit; any other unit stands after the number."""

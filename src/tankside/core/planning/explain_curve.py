@@ -1,0 +1,81 @@
+"""Why a step strip tells this contrast: its curve with the doubt that the readings leave."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from tankside.core.doubt.distributions import Z95
+from tankside.core.doubt.estimate import Estimate
+from tankside.core.planning.why import Figure, Length, LengthCode, PartOfDoubt, Plot, Why, narrowings
+from tankside.core.refusals import Refusal, Refused
+from tankside.core.sensitometry.curve import Curve
+from tankside.core.sensitometry.findings import Finding, Findings
+
+PLOT_POINTS = 25
+
+
+def why_curve(found: Findings, *, reading_sd: float) -> Why:
+    """Why a strip has its contrast index; refused with the index where the strip is too short for it."""
+    index = found.contrast_index
+    if isinstance(index, Refusal):
+        raise Refused(index)
+    half = (index.high - index.low) / 2
+    others: tuple[tuple[LengthCode, Finding], ...] = (
+        ("strip-gradient", found.average_gradient),
+        ("strip-gamma", found.gamma),
+    )
+    return Why(
+        "curve",
+        None,
+        _as_contrast(index),
+        (
+            Length("strip-index", _as_contrast(index)),
+            *(Length(code, _as_contrast(one)) for code, one in others if isinstance(one, Estimate)),
+        ),
+        (PartOfDoubt("densities", half),),
+        narrowings("read-twice"),
+        (
+            Figure("reading_sd", reading_sd, "density", "told"),
+            Figure("scatter", found.curve.scatter, "density", "this strip"),
+            Figure("base_fog", found.curve.base_fog.value, "density", found.curve.base_fog.source),
+            *_speed_point(found.speed_point),
+        ),
+        "a smooth curve that never falls, fitted to the readings; contrast index: the slope between two arcs "
+        "of radii 0.2 and 2.2 about a point on base and fog",
+        ("docs/science/curves", "docs/science/speed-and-contrast-index", "iso-6"),
+        leaves_out=("light-and-roll",),
+        plot=_drawn(found.curve),
+    )
+
+
+def _as_contrast(of: Estimate) -> Estimate:
+    """The same with contrast's own unit, which says to how many digits it is told."""
+    return Estimate(of.value, of.low, of.high, "contrast index", of.source)
+
+
+def _speed_point(point: Finding) -> tuple[Figure, ...]:
+    """Where density first stands 0.1 above base and fog."""
+    if isinstance(point, Refusal):
+        return ()
+    return (Figure("speed_point", point.value, "log H", point.source),)
+
+
+def _drawn(curve: Curve) -> Plot:
+    """Density above base and fog against log exposure, with the band of the readings."""
+    log_h = np.linspace(curve.shape.log_h[0], curve.shape.log_h[-1], PLOT_POINTS)
+    told = np.interp(log_h, curve.shape.log_h, curve.shape.net)
+    away = [
+        np.interp(log_h, more.log_h, more.net) - np.interp(log_h, less.log_h, less.net)
+        for less, more in curve.apart
+    ]
+    half = Z95 * np.sqrt(np.sum(np.square(away), axis=0)) if away else np.zeros_like(told)
+    return Plot(
+        "curve",
+        "log H",
+        "density",
+        tuple(float(one) for one in log_h),
+        tuple(float(one) for one in np.maximum(told - half, 0.0)),
+        tuple(float(one) for one in told + half),
+        tuple(float(one) for one in told),
+        rows=tuple(range(0, PLOT_POINTS, 3)),
+    )
