@@ -24,6 +24,8 @@ ROOM_C, HOT_C, COLD_C = 17.0, 52.0, 14.0
 TANKS = (("small tank", 300.0), ("tall tank", 600.0), ("squat tank", 650.0))
 DEVELOPER, PARTS = "Umber", Dilution(1, 1)
 LEAST_STOCK_ML = 120.0
+BOTTLE_ML = 1500.0
+"""Stop bath and fixer each fill one, enough for the two larger tanks at once."""
 SOURCE = "invented leaflet"
 FERRY, MILL = Film("Ferry 125", "cubic"), Film("Mill Race 400", "tabular")
 BOX, SMALL = "black box camera", "small camera"

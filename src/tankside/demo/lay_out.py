@@ -10,6 +10,7 @@ from tankside.core.planning.equipment import Place, Thermometer
 from tankside.core.planning.plan import Plan
 from tankside.core.run.instants import Instant
 from tankside.demo.invented import (
+    BOTTLE_ML,
     COLD_C,
     DEVELOPER,
     FERRY,
@@ -43,7 +44,7 @@ from tankside.workflows.read_journal import Which
 from tankside.workflows.read_step_strip import Alone, read_step_strip
 
 MARKS = {"stop": Marks("green", "left of the tap"), "fix": Marks("white", "behind it")}
-FULL = {"stop": HaveAlready(1000.0), "fix": HaveAlready(1000.0)}
+FULL = {"stop": HaveAlready(BOTTLE_ML), "fix": HaveAlready(BOTTLE_ML)}
 TONIGHT_HOUR = 20
 FRESH = timedelta(hours=12)
 

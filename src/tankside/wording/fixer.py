@@ -94,10 +94,9 @@ def short_time(seconds: float) -> str:
 def past_sentence(stands: FixerStanding) -> str:
     """What has ended a fixer, all of it; nothing while it may be used.
 
-        >>> from tankside.core.permanence.clearing import ClearingAnswer, ClearingTest
-    from tankside.core.permanence.fixer_standing import FixerKnown, judge_fixer
-        >>> past_sentence(judge_fixer(FixerKnown(3.0, 1000.0, looks_bad=True)))
-        'Sulfur or cloud: discard it, whatever the count says.'
+    >>> from tankside.core.permanence.fixer_standing import FixerKnown, judge_fixer
+    >>> past_sentence(judge_fixer(FixerKnown(3.0, 1000.0, looks_bad=True)))
+    'Sulfur or cloud: discard it, whatever the count says.'
     """
     said = {
         "look": "Sulfur or cloud: discard it, whatever the count says.",

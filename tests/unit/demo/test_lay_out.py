@@ -14,6 +14,7 @@ from tankside.core.planning.plan import Plan
 from tankside.core.run.instants import Instant
 from tankside.core.sensitometry.contrast import contrast_index
 from tankside.core.sensitometry.shape import Shape
+from tankside.demo.invented import BOTTLE_ML
 from tankside.demo.lay_out import is_of_today, last_noted, lay_out, untouched
 from tankside.demo.strips import density
 from tankside.workflows.change_plan import StartLater, change_plan
@@ -51,7 +52,7 @@ def test_reused_baths_count_the_films_of_the_season(season: tuple[House, Plan]) 
         code = plan.liquid(key).bottle
         assert code is not None
         lines = [one.line for one in house.desk.ledger.of_bottle(code)]
-        assert (1000.0, 4.0) == (sum(one.ml for one in lines), sum(one.area_units for one in lines))
+        assert (BOTTLE_ML, 4.0) == (sum(one.ml for one in lines), sum(one.area_units for one in lines))
         counted = {"stop": 4.0, "fix": 4.5}
         assert counted[key] == sum(one.counted_units for one in lines)
 
