@@ -5,7 +5,7 @@ Each function loads what it joins, so that a command which needs the store alone
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import ExitStack, contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from tankside.core.safety.cautions import Caution
     from tankside.core.solutions.formulas import Formula
     from tankside.core.solutions.hydrates import Form
+    from tankside.core.sources import Source
     from tankside.machine.data_folder import DataFolder
     from tankside.store.backup import BackedUp
     from tankside.store.restoring import Restored
@@ -75,13 +76,19 @@ def house_in(data_folder: Path | None) -> Iterator[House]:
         yield house
 
 
+def known_sources() -> Mapping[str, Source]:
+    """The works that numbers are taken from, by their keys."""
+    from tankside.catalogue.bibliography import bibliography
+
+    return bibliography()
+
+
 def app_over(house: House, *, demo: WhenAsked | None = None, phone: Phone | None = None) -> FastAPI:
     """The pages over a house, with the demo beside it, and open to the home network for a phone."""
-    from tankside.catalogue.bibliography import bibliography
     from tankside.web.app import make_app
     from tankside.wording.refusals import say
 
-    works = bibliography()
+    works = known_sources()
     if phone is None:
         return make_app(house, say=say, demo=demo, bibliography=works)
     return make_app(house, say=say, demo=demo, hosts=phone.hosts, link=phone.link, bibliography=works)
@@ -149,14 +156,13 @@ def demo_when_asked(
     pace: float = 1.0,
 ) -> WhenAsked:
     """The demo's pages, opened at the first request and closed with `houses`."""
-    from tankside.catalogue.bibliography import bibliography
     from tankside.web.app import make_app
     from tankside.web.when_asked import WhenAsked
     from tankside.wording.refusals import say
 
     return WhenAsked(
         lambda: houses.enter_context(open_demo(folder, clock, dice, pace=pace)),
-        lambda house: make_app(house, say=say, hosts=hosts, invented=True, bibliography=bibliography()),
+        lambda house: make_app(house, say=say, hosts=hosts, invented=True, bibliography=known_sources()),
     )
 
 

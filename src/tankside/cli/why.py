@@ -23,11 +23,12 @@ def print_whys(whys: Sequence[Why], own: Preferences) -> None:
     """Each working as a person reads it, after the answer; nothing where none was asked for."""
     if not whys:
         return
+    from tankside.wiring import known_sources
     from tankside.wording.why_text import why_lines
 
     for why in whys:
         click.echo()
-        for line in why_lines(why, own, {}):
+        for line in why_lines(why, own, known_sources()):
             click.echo(line)
 
 

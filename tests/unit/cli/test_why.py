@@ -100,3 +100,10 @@ def test_a_strip_too_short_for_its_index_is_refused() -> None:
     told = CliRunner().invoke(command, ["curve", *short, "--base-fog", "0.3", "--why"])
 
     assert 2 == told.exit_code
+
+
+def test_works_are_named_by_title_number_and_date() -> None:
+    """A key means nothing to a reader: the manual behind a wash is named as a library would find it."""
+    told = run("wash", "--why").stdout
+    assert "Photography (Basic), NAVEDTRA 14209" in told
+    assert "navedtra-14209" not in told.partition("Sources:")[2]
