@@ -8,6 +8,7 @@ from browser.conftest import OpenPage
 from browser.test_ground import sideways_px
 from browser.test_pages_around_the_plan import CUT, FIXER, SIX, post
 
+STOP = {"kind": "stop bath", "name": "Stop", "parts": "1+19", "volume": "1000", "used": "4", "label": "15"}
 WHYS = ("/plan/why/wash", "/plan/why/contrast", "/plan/why/fix", "/plan/why/least-stock")
 
 
@@ -27,4 +28,8 @@ def test_every_why_fits_and_is_clean(open_page: OpenPage, size: str, theme: str)
     page.wait_for_url("**/why/fixer-left")
     found["fixer"] = (sideways_px(page), page.evaluate(CUT), shortcomings(page))
 
-    assert {path: (0, [], []) for path in (*WHYS, "fixer")} == found
+    stop = post(page, "/shelf/mix", STOP).split("?")[0]
+    page.goto(f"{stop}/why/stop-left")
+    found["stop"] = (sideways_px(page), page.evaluate(CUT), shortcomings(page))
+
+    assert {path: (0, [], []) for path in (*WHYS, "fixer", "stop")} == found

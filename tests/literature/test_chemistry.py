@@ -36,6 +36,7 @@ from tankside.core.solutions.stop_bath import (
     acid_taken_mol_l,
     implied_carry_ml,
     rolls_per_litre,
+    rolls_until_done,
 )
 from tankside.core.solutions.sulfur_dioxide import ppm_in_room, sulfur_dioxide_g
 
@@ -225,6 +226,20 @@ def test_acid_left_ends_where_the_count_ends() -> None:
 
     assert end == 0.0
     assert 0 < before < 0.2
+
+
+@pytest.mark.checks(of=rolls_until_done)
+@pytest.mark.parametrize(("taken", "carried"), [(0.799, 10.0), (0.19975, 10.0), (0.799, 5.0)])
+def test_acid_ends_where_a_balance_by_hand_does(taken: float, carried: float) -> None:
+    """Roll by roll: out goes bath, in comes developer; the roll that turns it holds the end (own sum)."""
+    acid = 0.1546 / (1 + 10 ** (4.756 - 5.0))
+    rolls = 0
+    while acid > 0:
+        acid += -acid * carried / 1000 - taken * carried / 1000
+        rolls += 1
+    end = rolls_until_done(volume_ml=1000, acid_mol_l=0.1546, taken_mol_l=taken, carried_ml=carried)
+
+    assert rolls - 1 < end <= rolls
 
 
 @pytest.mark.checks(of=sulfur_dioxide_g)

@@ -16,6 +16,7 @@ from tankside.wording.whys import (
     order,
     recipes,
     stock,
+    stopping,
     strips,
     timing,
     washing,
@@ -25,8 +26,8 @@ from tankside.wording.whys.amounts import STEPS, difference_text, value_text
 from tankside.wording.whys.words import PlotWords, WhyWords
 
 FAMILIES: tuple[WhyWords, ...] = (
-    timing.WORDS, contrast.WORDS, waters.WORDS, order.WORDS, washing.WORDS, fixing.WORDS, stock.WORDS,
-    keeping.WORDS, strips.WORDS, curves.WORDS, recipes.WORDS,
+    timing.WORDS, contrast.WORDS, waters.WORDS, order.WORDS, washing.WORDS, fixing.WORDS, stopping.WORDS,
+    stock.WORDS, keeping.WORDS, strips.WORDS, curves.WORDS, recipes.WORDS,
 )  # fmt: skip
 MEANS = {about: words for one in FAMILIES for about, words in one.means.items()}
 HEADLINES = {about: say for one in FAMILIES for about, say in one.headlines.items()}

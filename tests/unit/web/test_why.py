@@ -131,6 +131,32 @@ def test_why_a_fixer_has_rolls_left(client: TestClient) -> None:
     assert 404 == client.get("/shelf/AAAA-A/why/fixer-left").status_code
 
 
+def test_why_a_stop_bath_has_rolls_left(client: TestClient) -> None:
+    """From the bottle's page: its label's count less what it took; the indicator ends it."""
+    told = {
+        "kind": "stop bath",
+        "name": "Stop",
+        "parts": "1+19",
+        "volume": "1000",
+        "used": "9",
+        "label": "15",
+    }
+    where = client.post("/shelf/mix", data=told, follow_redirects=False).headers["location"].split("?")[0]
+    working = client.get(f"{where}/why/stop-left").text
+    client.post(f"{where}/test", data={"turned": "yes"})
+
+    assert f"{where}/why/stop-left" in client.get(where).text
+    for words in (
+        "Why 6 rolls?",
+        "By the count on its label",
+        "15 rolls a litre, less 9 used: 6.",
+        "Acid left in a litre",
+    ):
+        assert words in working
+    assert "Its indicator has turned" in client.get(f"{where}/why/stop-left").text
+    assert 422 == client.get(f"{where}/why/fixer-left").status_code
+
+
 @pytest.mark.parametrize("about", ["contrast", "least-stock", "fix", "wash"])
 def test_the_plan_has_a_door_to_each_working(client: TestClient, about: str) -> None:
     """One line under the rest; it leads to a page."""

@@ -31,6 +31,9 @@ from tankside.workflows.look_at_shelf import BottleNow, bottle_now, bottles_now
 from tankside.workflows.moments import moment_of
 from tankside.workflows.ports import Desk
 
+WHY_LEFT = {"fixer": "fixer-left", "stop bath": "stop-left"}
+"""The working of what each kind may still take."""
+
 
 @dataclass(frozen=True, slots=True)
 class OnShelf:
@@ -169,7 +172,7 @@ def bottle_told(
         fixer=batch.kind == "fixer",
         counts_by_label=batch.kind == "stop bath" and batch.strength == "working",
         on_discard=at_the_shelf(batch.kind, "discard"),
-        why=f"/shelf/{bottle.code}/why/fixer-left" if good and batch.kind == "fixer" else "",
+        why=f"/shelf/{bottle.code}/why/{WHY_LEFT[batch.kind]}" if good and batch.kind in WHY_LEFT else "",
     )
 
 

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import date
 from math import floor, log10
 
-from tankside.core.quantities.display import plain_number, temperature_text, time_text, volume_text
+from tankside.core.quantities.display import plain_number, temperature_text, time_text, to_step, volume_text
 from tankside.core.quantities.preferences import Preferences
 
 STEPS = {"C": 0.1, "mL": 1.0, "contrast index": 0.01, "rolls": 1.0}
@@ -64,6 +64,9 @@ SAID: dict[str, Callable[[float, Preferences], str]] = {
     "day": lambda value, _: day_of(date.fromordinal(int(value))),
     "density": lambda value, _: f"{value:.2f}",
     "log H": lambda value, _: f"{value:.2f}",
+    "%": lambda value, _: f"{to_step(value, 5.0):.0f} %",
+    "mmol/L": lambda value, _: f"{value:.0f} mmol/L",
+    "yes": lambda value, _: "yes" if value > 0 else "no",
     "": lambda value, _: f"{value:g}",
 }
 """How a value is said, by its unit; any other unit stands after the number."""
