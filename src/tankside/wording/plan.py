@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from tankside.core.planning.plan import Doubtful, Held, Plan, PlannedTankful
 from tankside.core.planning.timetable import Timetable
 from tankside.core.planning.wish import FirstUse
-from tankside.core.quantities.display import planned_time, temperature_text, time_text
+from tankside.core.quantities.display import planned_time, temperature_text, time_text, volume_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.shelf.fitness import Reason
 from tankside.wording.fixer import fixer_doubt
@@ -133,14 +133,27 @@ def held_sentence(held: Held) -> str:
     return f"{held.code} is precious and is held: {', and '.join([*first, *against])}."
 
 
-def doubtful_sentence(one: Doubtful) -> str:
+def _too_small(one: Doubtful, preferences: Preferences) -> str:
+    """What a bottle holds beside what the tanks need; to wait helps only where each tank can be filled."""
+    holds_ml, needs_ml = one.value or 0.0, one.limit or 0.0
+    holds, needs, more = (
+        volume_text(ml, preferences) for ml in (holds_ml, needs_ml, max(0.0, needs_ml - holds_ml))
+    )
+    bottle = one.about or "A bottle"
+    short = f"{bottle} holds {holds} and the tanks need {needs} at once"
+    if one.tankful is not None:
+        return f"{short}, tankful {one.tankful} alone more than it holds. Mix {more} more."
+    return f"{short}. Mix {more} more, or develop one tankful after the other."
+
+
+def doubtful_sentence(one: Doubtful, preferences: Preferences) -> str:
     """What to look at first."""
     value, limit = time_text(one.value or 0), time_text(one.limit or 0)
     match one.code:
         case "short-time":
             return f"{value} is short: under {limit} it may come out uneven."
         case "bottle-too-small":
-            return f"A bottle holds {one.value:.0f} mL and the tanks need {one.limit:.0f} mL of it at once."
+            return _too_small(one, preferences)
         case "fixer-spent" | "fixer-passed-over" | "fixer-test-due" | "fix-short":
             return fixer_doubt(one)
         case "past-its-date":

@@ -251,6 +251,6 @@ def test_a_fixer_past_its_date_comes_last_and_is_told() -> None:
     both = season.plan(date(2026, 5, 10))
 
     assert (old, new) == (alone.liquid("fix").bottle, both.liquid("fix").bottle)
-    told = [doubtful_sentence(one) for one in alone.doubtful if one.code == "past-its-date"]
+    told = [doubtful_sentence(one, Preferences()) for one in alone.doubtful if one.code == "past-its-date"]
     assert [f"{old} was good until 1 May 2026. Test it, or mix fresh."] == told
     assert "past-its-date" not in {one.code for one in both.doubtful}

@@ -12,13 +12,14 @@ from planned import ANSWERS, evening, planned, with_rolls, with_tanks
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.planning.explain import explain
 from tankside.core.planning.get_ready import to_make
+from tankside.core.planning.plan import Doubtful
 from tankside.core.planning.timetable import timetable
 from tankside.core.planning.why import AboutPlan, PartOfDoubt, Why
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.safety import MIXING, CautionCode, cautions
 from tankside.wording import assumed, liquids, why
 from tankside.wording.cautions import SENTENCES, caution_origin
-from tankside.wording.plan import heading, start_found, summary, time_sentence, when
+from tankside.wording.plan import doubtful_sentence, heading, start_found, summary, time_sentence, when
 
 METRIC = Preferences()
 PLAN = planned(evening().wish)
@@ -115,3 +116,30 @@ def test_a_part_is_told_to_the_step_of_the_whole() -> None:
 
     assert "0:05 thermometer" == why.part_words(PartOfDoubt("thermometer", 5.6), found, METRIC)
     assert "under 0:05 thermometer" == why.part_words(PartOfDoubt("thermometer", 1.0), found, METRIC)
+
+
+def test_a_bottle_too_small_names_what_is_missing_and_the_ways_on() -> None:
+    """1250 mL at once from a bottle of 1000 mL: 250 mL are missing, or the tankfuls take turns."""
+    one = Doubtful("bottle-too-small", None, 1000.0, 1250.0, "F9QD-2")
+
+    assert (
+        "F9QD-2 holds 1000 mL and the tanks need 1250 mL at once. "
+        "Mix 250 mL more, or develop one tankful after the other."
+    ) == doubtful_sentence(one, METRIC)
+
+
+def test_where_one_tank_is_larger_than_the_bottle_only_mixing_helps() -> None:
+    """Tankful A takes 600 mL of a bottle of 500 mL: to take turns would not help."""
+    said = doubtful_sentence(Doubtful("bottle-too-small", "A", 500.0, 600.0, "F9QD-2"), METRIC)
+
+    assert said.endswith("at once, tankful A alone more than it holds. Mix 100 mL more.")
+
+
+def test_a_bottle_too_small_is_said_in_the_unit_of_the_person() -> None:
+    """946.4 mL are 32 US fluid ounces, 1182.9 mL are 40 (29.5735 mL each, NIST Handbook 44)."""
+    one = Doubtful("bottle-too-small", None, 946.353, 1182.941, "F9QD-2")
+    said = doubtful_sentence(one, Preferences(volume="us_fl_oz"))
+
+    assert said.startswith(
+        "F9QD-2 holds 32.00 fl oz and the tanks need 40.00 fl oz at once. Mix 8.00 fl oz more"
+    )

@@ -114,10 +114,16 @@ def _past_their_date(wish: Wish) -> list[Doubtful]:
 
 
 def _too_small(tankfuls: tuple[PlannedTankful, ...], wish: Wish) -> list[Doubtful]:
-    """Bottles that hold less than the tanks need at once."""
+    """Bottles that hold less than the tanks need at once, with the first tank that alone needs more."""
     return [
-        Doubtful("bottle-too-small", None, supply.volume_ml, needed_ml)
+        Doubtful(
+            "bottle-too-small",
+            next((one.letter for one in tankfuls if one.tank.volume_ml > holds_ml), None),
+            holds_ml,
+            needed_ml,
+            supply.bottle or "",
+        )
         for supply in wish.supplies
-        if supply.volume_ml is not None
-        and supply.volume_ml < (needed_ml := most_at_once_ml(tankfuls, BATH_KEYS[supply.kind], wish.hands))
+        if (holds_ml := supply.volume_ml) is not None
+        and holds_ml < (needed_ml := most_at_once_ml(tankfuls, BATH_KEYS[supply.kind], wish.hands))
     ]

@@ -145,7 +145,7 @@ def shown_plan(
             for one in plan.tankfuls
         ),
         tuple(_liquid(one, preferences, (costs or {}).get(one.key)) for one in plan.liquids),
-        _doubtful(plan, timed),
+        _doubtful(plan, timed, preferences),
         tuple(
             BottlePlate(one.bottle, one.name, doubt_heading(one), doubt_sentence(one, today), one.standing)
             for one in plan.bottles
@@ -205,9 +205,9 @@ def _liquid(liquid: Liquid, preferences: Preferences, cost: int | None) -> Liqui
     )
 
 
-def _doubtful(plan: Plan, timed: Timetable) -> tuple[Look, ...]:
+def _doubtful(plan: Plan, timed: Timetable, preferences: Preferences) -> tuple[Look, ...]:
     """What to look at first, each said once."""
-    said = dict.fromkeys(Look(doubtful_sentence(one), *_ways(one)) for one in plan.doubtful)
+    said = dict.fromkeys(Look(doubtful_sentence(one, preferences), *_ways(one)) for one in plan.doubtful)
     return (*said, Look(CLASH)) if timed.clashes else tuple(said)
 
 

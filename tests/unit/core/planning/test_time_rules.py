@@ -13,6 +13,7 @@ from tankside.core.development.rate import TimeRule
 from tankside.core.planning.explain import explain
 from tankside.core.planning.plan import Plan
 from tankside.core.planning.wish import Wish
+from tankside.core.quantities.preferences import Preferences
 from tankside.core.refusals import Refused
 from tankside.core.run.advise import advise_end
 from tankside.core.run.commands import PourBath, TakeReading
@@ -41,7 +42,7 @@ def test_warmth_corrects_nothing(rule: TimeRule) -> None:
     """At 21 C the printed 9:30 stays, without an interval, and the plan says why no correction is offered."""
     made = planned(wish_by(rule))
     end = made.tankfuls[0].development.end_s
-    said = " ".join(doubtful_sentence(one) for one in made.doubtful)
+    said = " ".join(doubtful_sentence(one, Preferences()) for one in made.doubtful)
 
     assert end is not None
     assert (570.0, 570.0, 570.0) == (end.value, end.low, end.high)
@@ -130,7 +131,7 @@ def test_another_agitation_is_a_first_guess() -> None:
     assert guessed is not None
     assert told.value == guessed.value
     assert (guessed.high - guessed.low) / 2 == pytest.approx(0.1 * told.value, rel=0.15)
-    assert "first guess, 10 %" in " ".join(doubtful_sentence(one) for one in made.doubtful)
+    assert "first guess, 10 %" in " ".join(doubtful_sentence(one, Preferences()) for one in made.doubtful)
     assert "agitation" in {part.code for part in explain(made, "time").parts}
 
 
