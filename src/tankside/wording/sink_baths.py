@@ -46,6 +46,6 @@ def after_fill(n: int, value: float | None) -> str:
 
 
 def last_doubt(last: Left) -> str:
-    """From the quick to the slow end of what sources say, and what would tell."""
+    """From the quick to the slow end of what sources say, and that nothing is tested yet."""
     quick, slow = residual(last.quick_g_m2), residual(last.slow_g_m2)
-    return "A test would tell." if quick == slow else f"{quick} to {slow}. A test would tell."
+    return "A plan, not a test." if quick == slow else f"{quick} to {slow}; a plan, not a test."

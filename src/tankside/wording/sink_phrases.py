@@ -40,8 +40,7 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "empty-for": "Tank empty for {t}. Pour now:",
         "pour-before": "pour before",
         "kept-here": "{n} kept on this device, sent when in touch again.",
-        "requests-off": "Out of touch. What you note is kept here and sent later; "
-        "bottles, changes of plan and skipping wait until then.",
+        "requests-off": "Out of touch. Notes are kept here and sent later; bottles, plan and skipping wait.",
         "not-stored": "The server could not write that down. It is kept on this device and sent again.",
         "noted": "Noted {t}: {what}.",
         "clocks-parted": "This screen's clock jumped. The time was asked again.",

@@ -45,7 +45,7 @@ def residual_of(one: TankfulState, bath: PlannedBath, n: int, now_us: int) -> Re
         fills=fills,
         fill=n,
         last=_last(first),
-        last_words=f"{after_fill(bath.fills, first.last.slow_g_m2)}, by plan",
+        last_words=after_fill(bath.fills, first.last.slow_g_m2),
         last_doubt=last_doubt(first.last),
     )
 

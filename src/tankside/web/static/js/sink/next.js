@@ -21,5 +21,5 @@ export function drawNextAct(svg, next, { size, width, grow }, middle, mark = nul
     ),
   );
   fit(when, width - words - 8, grow > 1 ? 28 : 20);
-  fit(what, width - words - 8, grow > 1 ? 46 : 32, 18);
+  fit(what, width - words - 8, grow > 1 ? 46 : 32, 15);
 }

@@ -12,7 +12,9 @@ function plate(notice, onWay) {
   const made = document.createElement("div");
   made.className = KINDS[notice.kind];
   if (notice.heading) made.append(part("h2", notice.heading));
-  made.append(part("p", notice.sentence));
+  const sentence = part("p", notice.sentence);
+  sentence.addEventListener("click", () => made.classList.toggle("whole")); // shows what a low screen has cut
+  made.append(sentence);
   for (const way of notice.ways ?? []) {
     const button = part("button", way.words);
     button.type = "button";

@@ -34,10 +34,11 @@ export class Telling {
     const { phrases } = this.screen, facts = [];
     Object.assign(document.body.dataset, { kept: this.queue.kept.length, watching: this.screen.watching });
     const waiting = this.inTouch ? 0 : this.queue.kept.length;
-    if (!this.inTouch) facts.push(phrases["requests-off"]);
+    // The head of the page says it as well, so that another plate keeps the room.
+    if (!this.inTouch && !this.away && !this.screen.notices.length) facts.push(phrases["requests-off"]);
     if (waiting) facts.push(fill(phrases["kept-here"], { n: waiting }));
     if (this.told && tick.now() - this.told.ms < TELL_MS) facts.push(this.told.words);
-    if (this.beforeAll()) facts.push(phrases[canStayAwake() ? "screen-stays-on" : "no-wake-lock"]);
+    if (this.beforeAll() && !facts.length) facts.push(phrases[canStayAwake() ? "screen-stays-on" : "no-wake-lock"]);
     const notices = facts.length ? [{ kind: "fact", sentence: facts.join(" ") }] : [];
     if (this.beforeAll()) notices[0].ways = [{ words: phrases["sound-check"], check: true }];
     if (this.trouble) notices.push({ ...this.trouble, heading: phrases["not-stored"] });
