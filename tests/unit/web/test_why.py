@@ -97,7 +97,7 @@ def test_a_time_that_can_be_read_two_ways_is_asked_back(client: TestClient) -> N
         ),
         ("fix", ("8:00", "Tabular or unknown grain", "At least, at most")),
         ("least-stock", ("250 mL", "The tank holds", "Note the leaflet")),
-        ("contrast", ("0.56", "Tonight", "from roll to roll", "in place of ±")),
+        ("contrast", ("0.56", "Tonight", "from roll to roll", "in place of ± ")),
         ("time", ("The tank over its bath", "A step strip developed for")),
     ],
 )

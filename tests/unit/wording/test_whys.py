@@ -80,7 +80,7 @@ def test_the_next_strip_in_words() -> None:
     said = why.narrows_sentences(explain(PLAN, "time"), METRIC)[-1]
 
     assert said.startswith("A step strip developed for ")
-    assert " in place of ±" in said
+    assert " in place of ± " in said
 
 
 def test_residuals_are_told_to_two_figures() -> None:

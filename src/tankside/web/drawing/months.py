@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 from tankside.web.drawing.leaders import elbow
 
-ROW_PX = 84.0
+ROW_PX = 104.0
 MONTH_NAMES = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 LINE_X, WORDS_X = 65.0, 88.0
 LEAST_BETWEEN_NAMES_PX = 22.0

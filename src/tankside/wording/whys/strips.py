@@ -26,7 +26,7 @@ def _one(length: Length, _: Preferences) -> tuple[str, str]:
 def _all(length: Length, _: Preferences) -> tuple[str, str]:
     """All of them."""
     count = length.figure("strips")
-    return "Together", "What is told." if count == 1 else f"All {count:.0f} weighed at once: what is told."
+    return "Together", "The answer." if count == 1 else f"The answer: all {count:.0f} strips weighed at once."
 
 
 WORDS = WhyWords(

@@ -44,7 +44,7 @@ def _next_strip(told: Narrowing, _: Preferences) -> str:
     at = time_text(told.figure("strip_s"))
     return (
         f"A step strip developed for {at} tells more of whether the printed time suits you: "
-        f"±{left} in place of ±{now}."
+        f"± {left} in place of ± {now}."
     )
 
 
