@@ -43,7 +43,7 @@ from tankside.workflows.ports import Desk
 from tankside.workflows.read_journal import Which
 from tankside.workflows.read_step_strip import Alone, read_step_strip
 
-MARKS = {"stop": Marks("green", "left of the tap"), "fix": Marks("white", "behind it")}
+MARKS = {"stop": Marks("green", "left of the tap"), "fix": Marks("white", "right of the tap")}
 FULL = {"stop": HaveAlready(BOTTLE_ML), "fix": HaveAlready(BOTTLE_ML)}
 TONIGHT_HOUR = 20
 FRESH = timedelta(hours=12)
