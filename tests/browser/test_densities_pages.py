@@ -61,6 +61,7 @@ def test_every_page_fits_and_is_clean(
     pages = [
         ("light", "/densities"), *((theme, f"/densities/{key}") for theme in THEMES),
         ("light", f"/densities/{key}/control"), ("light", f"/densities/strip/{strip}"),
+        *(("dark", f"/densities/strip/{strip}/why/{about}") for about in ("curve", "speed")),
         ("light", f"/densities/strip/new?run={which.run}&tankful=A"), ("light", "/densities/strip/new"),
         ("light", "/densities/tablet/new"),
     ]  # fmt: skip

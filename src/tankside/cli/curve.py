@@ -53,9 +53,13 @@ def curve(  # noqa: PLR0917 - one argument an option
     """
     import numpy as np
 
+    from tankside.core.doubt.estimate import Estimate
+    from tankside.core.methods.step_strips import Exposed
     from tankside.core.planning.explain_curve import why_curve
+    from tankside.core.planning.explain_speed import why_speed
     from tankside.core.sensitometry.curve import Strip
     from tankside.core.sensitometry.findings import findings_of
+    from tankside.core.sensitometry.speed import Speed
     from tankside.wording.refusals import PLAIN
 
     if (readings is None) == (not pairs):
@@ -65,7 +69,12 @@ def curve(  # noqa: PLR0917 - one argument an option
     found = findings_of(Strip(log_h, density, base_fog, reading_sd))
     speed = found.speed(stated_light=True) if lux_seconds else None
     index = None if metered_index is None else found.index(metered_index=metered_index, metered_log_h=0.0)
-    whys = (why_curve(found, reading_sd=reading_sd),) if asks_why else ()
+    whys = []
+    if asks_why:
+        whys.append(why_curve(found, reading_sd=reading_sd))
+        if isinstance(speed, Speed) or isinstance(index, Estimate):
+            exposed = Exposed(0.0 if lux_seconds else None, lux_seconds, metered_index)
+            whys.append(why_speed(found, exposed, reading_sd=reading_sd))
     if as_json:
         tell(with_whys(_numbers(found, speed, index), whys))
         return

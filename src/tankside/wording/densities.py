@@ -7,7 +7,7 @@ from datetime import datetime
 from tankside.core.development.narrowing import NextStrip
 from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.combinations import Combination
-from tankside.core.quantities.display import temperature_text, time_and_doubt, time_text
+from tankside.core.quantities.display import shown, temperature_text, time_and_doubt, time_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.refusals import Refusal
 from tankside.core.review.evidence import strips_told
@@ -86,8 +86,9 @@ def and_doubt(found: Finding, *, places: int = 2) -> str:
     """A finding with half its interval, '0.58 ± 0.02', or a dash where there is none."""
     if isinstance(found, Refusal):
         return "\u2013"
-    half = max((found.high - found.low) / 2, 0.5 * 10**-places)
-    return f"{found.value:.{places}f} ± {half:.{places}f}".replace("-", "\u2212")
+    told = shown(found, 10**-places)
+    half = max(told.high - told.value, told.value - told.low, 10**-places)
+    return f"{told.value:.{places}f} ± {half:.{places}f}".replace("-", "\u2212")
 
 
 def speed_words(one: ReadStrip) -> str:
@@ -103,6 +104,11 @@ def speed_words(one: ReadStrip) -> str:
         index = one.found.index(metered_index=exposed.metered_index, metered_log_h=0.0)
         return NO_SPEED if isinstance(index, Refusal) else f"EI {standard_index(index.value):g}"
     return NO_SPEED if isinstance(point, Refusal) else f"log H {point.value:.2f}".replace("-", "\u2212")
+
+
+def has_speed(one: ReadStrip) -> bool:
+    """Whether its speed, index or speed point is told at all."""
+    return speed_words(one) != NO_SPEED
 
 
 def speed_note(one: ReadStrip, number: int) -> str:
@@ -143,6 +149,7 @@ def figures_of(one: ReadStrip) -> list[tuple[str, str]]:
         ("Contrast index", finding_text(found.contrast_index)),
         ("Average gradient", finding_text(found.average_gradient)),
         ("Gamma", finding_text(found.gamma)),
+        ("Speed", speed_words(one)),
         ("Speed point, log H", finding_text(found.speed_point)),
         ("Rise over 1.30", finding_text(found.rise)),
         ("Useful range, log H", finding_text(found.useful_log_h)),

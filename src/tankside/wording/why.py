@@ -15,6 +15,7 @@ from tankside.wording.whys import (
     keeping,
     order,
     recipes,
+    speeds,
     stock,
     stopping,
     strips,
@@ -27,7 +28,8 @@ from tankside.wording.whys.words import PlotWords, WhyWords
 
 FAMILIES: tuple[WhyWords, ...] = (
     timing.WORDS, contrast.WORDS, waters.WORDS, order.WORDS, washing.WORDS, fixing.WORDS, stopping.WORDS,
-    stock.WORDS, keeping.WORDS, strips.WORDS, curves.WORDS, recipes.WORDS,
+    stock.WORDS, keeping.WORDS, strips.WORDS, curves.WORDS, speeds.WORDS,
+    recipes.WORDS,
 )  # fmt: skip
 MEANS = {about: words for one in FAMILIES for about, words in one.means.items()}
 HEADLINES = {about: say for one in FAMILIES for about, say in one.headlines.items()}
@@ -119,7 +121,12 @@ def length_words(length: Length, preferences: Preferences) -> tuple[str, str]:
 
 
 def part_words(part: PartOfDoubt, why: Why, preferences: Preferences) -> str:
-    """One part of the doubt, to the same step as the whole: a part never looks larger than the sum."""
+    """One part of the doubt, to the same step as the whole: a part never looks larger than the sum.
+
+    The only one is the whole.
+    """
+    if len(why.parts) == 1 and (whole := doubt_text(why, preferences)):
+        return f"{whole} {PARTS[part.code]}"
     unit = why.answer.unit
     step = step_of_answer(why)
     width = to_step(part.half_width, step)

@@ -68,7 +68,7 @@ def test_from_a_strip_to_the_next_time(client: TestClient, season: Season, which
     assert "One step strip, " in text
     assert re.search(r'densities-time">8:\d\d ± 0:\d\d<', text)
     assert "from your step strip." in text
-    assert re.search(r'data-name="contrast index">0\.6\d ± 0\.0\d<', text)
+    assert re.search(r'data-name="contrast index">0\.6\d ± 0\.0\d <a', text)
     assert not re.search(r"<style|<script(?! [^>]*src=)|\sstyle=|\son[a-z]+=", text)
     button = re.search(r'name="proposal" value="([^"]+)".*?>(Take half of it: [^<]+)<', text, re.DOTALL)
     assert button is not None
@@ -287,3 +287,16 @@ def test_the_plan_knows_what_strips_told(client: TestClient, season: Season) -> 
 
     assert "step strips and answers of yours: 1 " in text
     assert float(re.findall(doubt, text)[0]) < float(before[0])
+
+
+def test_contrast_and_speed_of_a_strip_have_their_working(client: TestClient, season: Season) -> None:
+    """'Why?' beside both, on both pages; an unknown number is not found."""
+    sent = {**known(season), "readings": words(0.56), "base_fog": "0.26", "log_h0": "0"}
+    text = client.post("/densities/strip/new", data=sent).text
+    strip = f"/densities/strip/{season.house.desk.step_strips.all()[0].key}"
+
+    for about, told in (("curve", "Contrast index"), ("speed", "From the speed point")):
+        assert f'href="{strip}/why/{about}"' in text
+        assert f'href="{strip}/why/{about}"' in client.get(strip).text
+        assert told in client.get(f"{strip}/why/{about}").text
+    assert 404 == client.get(f"{strip}/why/luck").status_code

@@ -34,6 +34,7 @@ LengthCode = Literal[
     "leaflet", "own", "accepted", "temperature", "own-time", "mix", "taps", "baths", "before", "order",
     "half-life-named", "half-life-planned", "these-fills", "fix-rule", "fix-own", "fix-allowed", "clearing",
     "stock-held", "stock-needed", "believed", "aimed", "planned-count", "named-count",
+    "speed-absolute", "speed-metered", "speed-relative",
     "stop-label", "stop-published", "stop-acid",
     "keeps-full", "keeps-part", "by-volume",
     "strip-index", "strip-gradient", "strip-gamma", "part",

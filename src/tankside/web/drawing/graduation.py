@@ -69,7 +69,7 @@ def plain(value: float) -> str:
     >>> plain(1000.0), plain(0.5)
     ('1,000', '0.5')
     """
-    return f"{value:,.10g}"
+    return f"{value:,.10g}".replace("-", "\u2212")
 
 
 def graduation(

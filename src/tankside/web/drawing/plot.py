@@ -94,7 +94,10 @@ def drawn_plot(plot: Plot, names: Names, *, say_up: Say, say_across: Say) -> Dra
         _line(middle),
         level_px,
         points,
-        (*_apart(written), *(_beside(at, words) for at, words in zip(points, names.marks, strict=True))),
+        (
+            *_apart(written),
+            *(_beside(at, words, level_px) for at, words in zip(points, names.marks, strict=True)),
+        ),
     )
 
 
@@ -109,9 +112,13 @@ def _name(
     return Name(x + gap_px, y - NAME_LINE_PX / 2 if foot else y, words, told, before)
 
 
-def _beside(at: Point, words: str) -> Name:
-    """The name of what is marked, below it at the right."""
-    return Name(at.x + NAME_GAP_PX + 2, at.y + NAME_LINE_PX, words, told=True)
+def _beside(at: Point, words: str, level_px: float | None) -> Name:
+    """The name of what is marked, below it at the right, or at the left above where foot or limit is near."""
+    below = at.y + NAME_LINE_PX
+    limit_near = level_px is not None and abs(below - level_px) < NAME_LINE_PX / 2
+    if below > FIELD_HEIGHT_PX or limit_near:
+        return Name(at.x - NAME_GAP_PX - 2, at.y - NAME_LINE_PX / 2, words, told=True, before=True)
+    return Name(at.x + NAME_GAP_PX + 2, below, words, told=True)
 
 
 def _up(plot: Plot, say: Say) -> Graduation:

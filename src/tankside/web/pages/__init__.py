@@ -23,6 +23,7 @@ from tankside.web.pages import (
     sink_wire,
     start,
     step_strips,
+    strip_why,
     why,
 )
 
@@ -46,6 +47,7 @@ ROUTERS = (
     sink_wire.router,
     next_morning.router,
     journal.router,
+    strip_why.router,
     step_strips.router,
     step_strips.tablets,
     densities.router,

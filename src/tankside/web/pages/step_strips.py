@@ -10,6 +10,7 @@ from fastapi import APIRouter, Depends
 from starlette.requests import Request
 from starlette.responses import Response
 
+from tankside.core.doubt.estimate import Estimate
 from tankside.core.methods.step_strips import StepStrip, latest
 from tankside.core.quantities.display import temperature_sign
 from tankside.core.quantities.preferences import preferences_from
@@ -29,9 +30,9 @@ from tankside.web.typed.step_strip import (
     read_strip,
     read_tablet,
 )
-from tankside.wording.densities import figures_of, name_of
+from tankside.wording.densities import figures_of, has_speed, name_of
 from tankside.workflows.house import House
-from tankside.workflows.read_densities import read_combination
+from tankside.workflows.read_densities import ReadStrip, read_combination
 from tankside.workflows.read_journal import Which, run_of
 from tankside.workflows.read_step_strip import read_step_strip
 
@@ -77,9 +78,17 @@ def one(request: Request, house: InHouse, key: UUID) -> Response:
     stands = strip in latest(house.desk.step_strips.all())
     return page(
         request, "densities/strip.html", here="Densities", strip=strip, name=name_of(read.combination),
-        figures=figures_of(found) if found else (), older=older, stands=stands,
+        figures=figures_of(found) if found else (), whys=_whys(found), older=older, stands=stands,
         noted=day_words(strip.noted.astimezone(ZoneInfo(house.zone))),
     )  # fmt: skip
+
+
+def _whys(one: ReadStrip | None) -> dict[str, str]:
+    """Which of its figures have a working, by their names."""
+    if one is None:
+        return {}
+    told = {"Contrast index": "curve"} if isinstance(one.found.contrast_index, Estimate) else {}
+    return told | ({"Speed": "speed"} if has_speed(one) else {})
 
 
 @router.get("/{key}/again")

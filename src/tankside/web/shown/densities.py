@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from json import dumps
 from uuid import UUID
 from zoneinfo import ZoneInfo
 
@@ -16,7 +15,6 @@ from tankside.core.quantities.display import temperature_text, time_text
 from tankside.core.quantities.preferences import Preferences
 from tankside.core.refusals import Refusal, Refused
 from tankside.core.review.strips import best_next
-from tankside.core.sensitometry.curve import half_width
 from tankside.web.drawing.family import (
     LAPTOP,
     PHONE,
@@ -24,21 +22,20 @@ from tankside.web.drawing.family import (
     TIMES_PHONE,
     AgainstTime,
     Family,
-    Wish,
     against_time,
     family,
 )
 from tankside.web.drawing.field import SIGNS, Sign
 from tankside.web.shown.journal import ShownProposal, day_words
+from tankside.web.shown.strip_curves import curve_table, reading_along, wish_of
+from tankside.web.shown.strip_rows import StripRow, row_of
 from tankside.wording.curves import finding_text
 from tankside.wording.densities import (
-    and_doubt,
     evidence_words,
     name_of,
     next_words,
     readings_note,
     speed_note,
-    speed_words,
     strips_between,
     time_words,
 )
@@ -47,23 +44,7 @@ from tankside.wording.refusals import say
 from tankside.workflows.read_densities import ReadCombination, ReadStrip
 from tankside.workflows.records import KeptProposal
 
-EVERY_LOG_H, READ_EVERY, TABLE_TIMES = 0.5, 0.05, 6
-
-
-@dataclass(frozen=True, slots=True)
-class StripRow:
-    """One strip in the table."""
-
-    key: str
-    number: int
-    sign: Sign
-    day: str
-    time: str
-    warm: str
-    contrast: str
-    base: str
-    speed: str
-    chosen: bool
+TABLE_TIMES = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,7 +93,7 @@ def shown_combination(
     signs = {one.strip.key: SIGNS[n % len(SIGNS)] for n, one in enumerate(read.strips)}
     absolute = all(one.strip.exposed.log_h0 is not None for one in read.strips)
     wishes = [
-        _wish(one, signs[one.strip.key], absolute=absolute, chosen=one is chosen) for one in read.strips
+        wish_of(one, signs[one.strip.key], absolute=absolute, chosen=one is chosen) for one in read.strips
     ]
     counts = "log exposure, lux seconds" if absolute else "log exposure through the tablet"
     time = _time(read.belief, wanted)
@@ -123,15 +104,15 @@ def shown_combination(
         wanted=_wanted(read, wanted, time, ref_c, preferences),
         laptop=family(wishes, layout=LAPTOP, counts=counts) if wishes else None,
         phone=family(wishes, layout=PHONE, counts=counts) if wishes else None,
-        reading=_reading(wishes),
+        reading=reading_along(wishes),
         reading_of=next((one.name for one in wishes if one.chosen), ""),
         rows=tuple(
-            _row(one, n, signs[one.strip.key], preferences, zone, chosen=one is chosen)
+            row_of(one, n, signs[one.strip.key], preferences, zone, chosen=one is chosen)
             for n, one in enumerate(read.strips, 1)
         ),
         times=_times(read, signs, wanted, time),
         notes=_notes(read, chosen),
-        curve_table=_curve_table(read.strips, wishes),
+        curve_table=curve_table(read.strips, wishes),
         time_table=_time_table(read),
         proposals=tuple(_proposal(one, preferences, zone) for one in proposals),
         control=len(read.control),
@@ -150,16 +131,6 @@ def _chosen(strips: Sequence[ReadStrip], wanted: float) -> ReadStrip | None:
     """The strip whose contrast is next to the wanted one."""
     apart = [(abs(one.judged.contrast.value - wanted), one) for one in strips if one.judged is not None]
     return min(apart, key=lambda pair: pair[0], default=(0.0, None))[1]
-
-
-def _wish(one: ReadStrip, sign: Sign, *, absolute: bool, chosen: bool) -> Wish:
-    """One curve, its readings above base and fog; without absolute exposure all lie on the tablet's scale."""
-    strip, base = one.strip, one.found.curve.base_fog.value
-    clear = strip.exposed.log_h0 or 0.0
-    along = strip.log_h if strip.log_h is not None else tuple(clear - patch for patch in strip.patches)
-    readings = [(x, d - base) for x, d in zip(along, strip.densities, strict=True) if d is not None]
-    name = time_text(one.had.had_s)
-    return Wish(one.found.curve, sorted(readings), sign, name, chosen, 0.0 if absolute else -clear)
 
 
 def _time(belief: Belief | None, wanted: float) -> Estimate | Refusal | None:
@@ -196,24 +167,6 @@ def _wanted(
     )
 
 
-def _row(
-    one: ReadStrip, number: int, sign: Sign, preferences: Preferences, zone: ZoneInfo, *, chosen: bool
-) -> StripRow:
-    """One strip in figures."""
-    return StripRow(
-        str(one.strip.key),
-        number,
-        sign,
-        day_words(one.day.astimezone(zone)),
-        time_text(one.had.had_s),
-        temperature_text(one.had.mean_c, preferences),
-        and_doubt(one.found.contrast_index),
-        f"{one.found.curve.base_fog.value:.2f}",
-        speed_words(one),
-        chosen,
-    )
-
-
 def _times(
     read: ReadCombination, signs: Mapping[UUID, Sign], wanted: float, time: Estimate | Refusal | None
 ) -> tuple[AgainstTime, ...]:
@@ -237,45 +190,6 @@ def _notes(read: ReadCombination, chosen: ReadStrip | None) -> tuple[str, ...]:
         return ()
     one = chosen or read.strips[0]
     return speed_note(one, read.strips.index(one) + 1), readings_note(list(read.strips))
-
-
-def _curve_table(
-    strips: Sequence[ReadStrip], wishes: Sequence[Wish]
-) -> tuple[tuple[str, tuple[str, ...]], ...]:
-    """Density above base and fog with its doubt, at every half of log exposure."""
-    if not strips:
-        return ()
-    spans = [(one.curve.shape.log_h[0] + one.shift, one.curve.shape.log_h[-1] + one.shift) for one in wishes]
-    low, high = min(first for first, _ in spans), max(last for _, last in spans)
-    at = np.arange(np.ceil(low / EVERY_LOG_H), np.floor(high / EVERY_LOG_H) + 1) * EVERY_LOG_H
-    return tuple(
-        (f"{log_h:.1f}".replace("-", "\u2212"), tuple(_density_at(one, float(log_h)) for one in wishes))
-        for log_h in at
-    )
-
-
-def _reading(wishes: Sequence[Wish]) -> str:
-    """Log exposure, density and half its interval along the chosen curve, every 0.05, for the script."""
-    one = next((each for each in wishes if each.chosen), None)
-    if one is None:
-        return ""
-    shape, half, last = one.curve.shape, half_width(one.curve), max(x for x, _ in one.readings)
-    first = min(x for x, _ in one.readings)
-    at = np.arange(first, last + READ_EVERY / 2, READ_EVERY)
-    points = [
-        [round(x + one.shift, 3), round(shape.net_at(x), 3), round(float(np.interp(x, shape.log_h, half)), 3)]
-        for x in map(float, at)
-    ]
-    return dumps(points, separators=(",", ":"))
-
-
-def _density_at(one: Wish, log_h: float) -> str:
-    """One density with half its interval."""
-    shape, x = one.curve.shape, log_h - one.shift
-    if not shape.log_h[0] <= x <= shape.log_h[-1]:
-        return "\u2013"
-    half = float(np.interp(x, shape.log_h, half_width(one.curve)))
-    return f"{shape.net_at(x):.2f} ± {max(half, 0.005):.2f}"
 
 
 def _time_table(read: ReadCombination) -> tuple[tuple[str, str], ...]:

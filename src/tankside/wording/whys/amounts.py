@@ -8,13 +8,16 @@ from math import floor, log10
 
 from tankside.core.quantities.display import plain_number, temperature_text, time_text, to_step, volume_text
 from tankside.core.quantities.preferences import Preferences
+from tankside.core.sensitometry.speed import ARITHMETIC
 
-STEPS = {"C": 0.1, "mL": 1.0, "contrast index": 0.01, "rolls": 1.0}
+STEPS = {"C": 0.1, "mL": 1.0, "contrast index": 0.01, "rolls": 1.0, "degrees": 0.3, "log H": 0.01}
 """To what an answer is shown that is no time."""
+
+DEGREES_A_STOP = 3
 
 UNIT_WORDS = {
     "s": "minutes", "contrast index": "contrast", "g/m2": "g/m²", "fills": "fills", "rolls": "rolls",
-    "months": "months", "density": "density", "log H": "log H",
+    "months": "months", "density": "density", "log H": "log H", "degrees": "index",
 }  # fmt: skip
 """What a scale counts, where the unit alone does not say it."""
 
@@ -51,6 +54,16 @@ def rolls_text(value: float) -> str:
     return f"{many} roll{'' if value == 1 else 's'}"
 
 
+def index_text(degrees: float) -> str:
+    """The standard speed of so many degrees, each a third of a stop.
+
+    >>> index_text(21.0), index_text(22.4), index_text(-3.0)
+    ('100', '125', '0.4')
+    """
+    whole = round(degrees)
+    return f"{ARITHMETIC[whole]:g}" if 0 <= whole < len(ARITHMETIC) else f"{10 ** ((whole - 1) / 10):.1g}"
+
+
 SAID: dict[str, Callable[[float, Preferences], str]] = {
     "s": lambda value, _: time_text(value),
     "C": temperature_text,
@@ -63,7 +76,8 @@ SAID: dict[str, Callable[[float, Preferences], str]] = {
     "months": lambda value, _: f"{plain_number(value, 1.0)} month{'' if round(value) == 1 else 's'}",
     "day": lambda value, _: day_of(date.fromordinal(int(value))),
     "density": lambda value, _: f"{value:.2f}",
-    "log H": lambda value, _: f"{value:.2f}",
+    "log H": lambda value, _: f"{value:.2f}".replace("-", "\u2212"),
+    "degrees": lambda value, _: index_text(value),
     "%": lambda value, _: f"{to_step(value, 5.0):.0f} %",
     "mmol/L": lambda value, _: f"{value:.0f} mmol/L",
     "yes": lambda value, _: "yes" if value > 0 else "no",
@@ -78,4 +92,6 @@ def difference_text(value: float, unit: str, preferences: Preferences) -> str:
         from_c = 1.8 if preferences.temperature == "F" else 1.0
         told = value * from_c
         return f"{plain_number(told, 0.1 if told >= 0.095 else 0.01)} °{preferences.temperature}"
+    if unit == "degrees":
+        return f"{value / DEGREES_A_STOP:.1f} stop"
     return value_text(value, unit, preferences)

@@ -13,7 +13,7 @@ HEADS = {
 }
 MEANINGS = {
     "strip-index": "between two arcs about base and fog",
-    "strip-gradient": "from the speed point to 1.30 further on",
+    "strip-gradient": "from the speed point to 1.50 further on",
     "strip-gamma": "where the curve is steepest",
 }
 
@@ -32,13 +32,15 @@ WORDS = WhyWords(
     names={
         "reading_sd": "one reading is off by", "scatter": "readings about the curve",
         "base_fog": "base and fog", "speed_point": "speed point",
+        "inner_radius": "inner arc", "outer_radius": "outer arc",
     },
     leaves_out={
         "light-and-roll": "Light, exposure and how much one roll differs from the next are not in it.",
     },
     plots={
         "curve": PlotWords(
-            "Density above base and fog", "log exposure", "density", "at least", "at most", "fitted"
+            "Density above base and fog", "log exposure", "density", "at least", "at most", "fitted",
+            marks={"inner-arc": "arc 0.2", "outer-arc": "arc 2.2"},
         ),
     },
 )  # fmt: skip
