@@ -111,6 +111,51 @@ def _gap_px(one: Box, other: Box) -> float:
     return max(across, down)
 
 
+def test_a_tap_on_a_plate_shows_what_a_low_screen_cut(still: Callable[[str, str], Page]) -> None:
+    """The plate of an outage begins with what it means; a tap shows the rest, another puts it away."""
+    page = still("small", "light")
+    _show(page, "outage")
+    words = page.locator("#notices .plate p").first
+    cut = "one => one.scrollHeight > one.clientHeight + 1"
+    seen = [words.evaluate(cut)]
+    for _ in range(2):
+        words.click()
+        seen.append(words.evaluate(cut))
+
+    assert [True, False, True] == seen
+
+
+OVER = """() => {
+  const words = [...document.querySelectorAll("#vessel :is(.limit-words, .named-what, .next text)")];
+  const boxes = words.map((one) => [one.textContent, one.getBoundingClientRect()]);
+  const frame = document.getElementById("stage").getBoundingClientRect();
+  const shared = (a, b, low, high) => Math.min(a[high], b[high]) - Math.max(a[low], b[low]);
+  const over = boxes.flatMap(([name, one], n) => boxes.slice(n + 1)
+    .filter(([, b]) => shared(one, b, "left", "right") > 1 && shared(one, b, "top", "bottom") > 6)
+    .map(([other]) => `${name} over ${other}`));
+  const outside = boxes.filter(([, one]) => one.bottom > frame.bottom || one.right > frame.right);
+  return [words.length, ...over, ...outside.map(([name]) => name)];
+}"""
+OUT_OF_TOUCH = """
+globalThis.sinkTick.every = (step) => { globalThis.step = step; };
+globalThis.EventSource = class {
+  constructor() { setTimeout(() => { this.onerror?.(); globalThis.step?.(); }, 1); }
+  addEventListener() {}
+  close() {}
+};
+"""
+
+
+def test_the_words_of_a_wash_keep_apart_on_a_low_stage(still: Callable[[str, str], Page]) -> None:
+    """Out of touch on the smallest screen: limit, last fill and next act, none over another."""
+    page = still("small", "light")
+    page.add_init_script(OUT_OF_TOUCH)
+    _show(page, "wash")
+    expect(page.locator("#notices")).to_contain_text("Out of touch")
+
+    assert [4] == page.evaluate(OVER)
+
+
 def test_axe_finds_nothing_in_any_state(still: Callable[[str, str], Page], theme: str) -> None:
     """WCAG 2.2 AA holds in each state, as far as axe can tell."""
     page = still("phone", theme)
