@@ -19,6 +19,7 @@ from tankside.cli.amounts import (
     typed_in,
     volumes_option,
 )
+from tankside.cli.meant_time import Meant, meant, push_option, relabelled, with_option
 from tankside.cli.why import print_whys, why_option, with_whys
 
 if TYPE_CHECKING:
@@ -52,6 +53,8 @@ if TYPE_CHECKING:
     default=None,
     help="Whether the developer holds any; asked below 16 C only.",
 )
+@push_option
+@with_option
 @thermometer_option
 @degrees_option
 @volumes_option
@@ -69,6 +72,8 @@ def time(  # noqa: PLR0917 - one argument an option
     tau: float | None,
     q10: float | None,
     rows: tuple[str, ...],
+    stops: float | None,
+    others: tuple[str, ...],
     thermometer: str,
     degrees: Literal["C", "F"],
     volumes: VolumeWord,
@@ -84,25 +89,27 @@ def time(  # noqa: PLR0917 - one argument an option
     typed = typed_in(degrees, volumes)
     time_s = at("--time", lambda: read_time(printed))
     printed_rows = [(time_s, typed.temp_c("--at", printed_at)), *(_row(typed, one) for one in rows)]
-    known = typed_rows(printed_rows, q10=q10, hydroquinone=hydroquinone)
+    asked = meant(typed_rows(printed_rows, q10=q10, hydroquinone=hydroquinone), stops=stops, others=others)
+    known, meant_s = asked.known, asked.known.row.time_s
     setting = _setting(
         typed, tank_ml=tank_ml, tank_of=tank_of, tank_at=tank_at, tank_worth=tank_worth, room=room, tau=tau
     )
     reads_c = typed.temp_c("--reads", reads)
     end = time_for(known, setting, reads_c, thermometer_step_c=float(thermometer))
-    mixed = mix_to(known, setting, time_s)
+    end = relabelled(end) if stops else end
+    mixed = mix_to(known, setting, meant_s)
     whys = _whys(known, setting, end, reads_c) if asks_why else ()
     if as_json:
-        told = _numbers(end, mixed, known, setting, reads_c=reads_c, mark_k=float(thermometer))
+        told = _numbers(end, mixed, asked, setting, reads_c=reads_c, mark_k=float(thermometer))
         tell(with_whys(told, whys))
         return
     from tankside.wording.developing import setting_sentence, time_sentences
 
     said = time_sentences(
         end.estimate, mixed.estimate, setting, typed.own,
-        reads_c=reads_c, time_s=time_s, mark=float(thermometer),
+        reads_c=reads_c, time_s=meant_s, mark=float(thermometer),
     )  # fmt: skip
-    for sentence in (*said, "", setting_sentence(setting, typed.own, q10=known.rate.q10)):
+    for sentence in (*asked.sentences, *said, "", setting_sentence(setting, typed.own, q10=known.rate.q10)):
         click.echo(sentence)
     print_whys(whys, typed.own)
 
@@ -151,7 +158,7 @@ def _setting(
 
 
 def _numbers(
-    end: WithParts, mixed: WithParts, known: KnownTime, setting: Setting, *, reads_c: float, mark_k: float
+    end: WithParts, mixed: WithParts, asked: Meant, setting: Setting, *, reads_c: float, mark_k: float
 ) -> dict[str, object]:
     """The answer as JSON tells it."""
     from tankside.core.quantities.display import FACTOR_STEP, time_step_s
@@ -162,8 +169,9 @@ def _numbers(
         "doubt_from": [one.code for one in end.parts],
         "starts_at": as_number(setting.start_c(reads_c), "C", step=mark_k, source="tank and liquid met"),
         "mix_to_keep_the_time": as_estimate(mixed.estimate, step=mark_k),
-        "factor_per_10_k": as_estimate(known.rate.q10, step=FACTOR_STEP),
+        "factor_per_10_k": as_estimate(asked.known.rate.q10, step=FACTOR_STEP),
         "tank_worth": as_number(setting.worth_ml, "mL", step=1, source="told or by volume"),
+        **(asked.numbers or {}),
     }
 
 

@@ -131,3 +131,44 @@ def test_steel_is_worth_less() -> None:
     ]
 
     assert [112, 47] == [round(one) for one in worth]
+
+
+def test_a_push_ends_at_a_contrast_and_leaves_the_shadows_short() -> None:
+    """One stop: 0.56 becomes 0.69 as the mid-tones return; shadows gain a third to two thirds, no more."""
+    told = json.loads(time(*FIRST_EVENING, "--push", "1", "--json").stdout)
+    plain = json.loads(time(*FIRST_EVENING, "--json").stdout)
+
+    assert told["contrast"]["value"] > 0.56
+    assert 0 < told["shadows_short"]["interval"][0] <= told["shadows_short"]["interval"][1] < 1
+    assert told["pour_out_after"]["value"] > plain["pour_out_after"]["value"]
+    assert "push" in told["doubt_from"]
+    width_s, plain_s = (one["interval"][1] - one["interval"][0] for one in (
+        told["pour_out_after"], plain["pour_out_after"],
+    ))  # fmt: skip
+    assert width_s > plain_s
+
+
+def test_a_push_out_of_reach_is_refused_with_a_way_on() -> None:
+    """Three stops ask for more than the film gives; the field is named."""
+    answer = time(*FIRST_EVENING, "--push", "3")
+
+    assert 2 == answer.exit_code
+    assert "--push" in answer.stderr
+    assert "Push less" in answer.stderr
+
+
+def test_two_films_in_one_tank_miss_alike() -> None:
+    """One comes out too soft, the other too hard, by the same to a percent."""
+    told = json.loads(time(*FIRST_EVENING, "--with", "8:00", "--json").stdout)
+    soft, hard = (one["value"] for one in told["contrast_off"])
+
+    assert soft < 0 < hard
+    assert abs(soft + hard) <= 1
+
+
+def test_push_and_a_shared_tank_are_two_questions() -> None:
+    """Asked together they are refused, and nothing is worked out."""
+    answer = time(*FIRST_EVENING, "--with", "8:00", "--push", "1")
+
+    assert 2 == answer.exit_code
+    assert not answer.stdout

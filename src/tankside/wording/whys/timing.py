@@ -61,6 +61,7 @@ WORDS = WhyWords(
         "factor": "rate with temperature",
         "thermometer": "thermometer",
         "rows": "spread of the leaflet's rows",
+        "push": "how far this film can be pushed",
         "agitation": "another agitation than printed for",
         "worth": "what the tank takes",
         "drift": "how fast it drifts",
