@@ -6,13 +6,14 @@ from tankside.core.doubt.estimate import Estimate
 from tankside.core.quantities.display import to_step
 
 LEAST_PERCENT = 0.5
+MINUS = "\N{MINUS SIGN}"
 
 
 def percent_band(of: Estimate) -> str:
     """A percentage with its interval, left out where it has no width.
 
     >>> percent_band(Estimate(-8.1, -10.5, -6.5, "%")), percent_band(Estimate(5.0, 5.0, 5.0, "%"))
-    ('-8 % (-10 to -6)', '+5 %')
+    ('−8 % (−10 to −6)', '+5 %')
     """
     if of.high - of.low < LEAST_PERCENT:
         return f"{signed(of.value)} %"
@@ -30,9 +31,9 @@ def whole_percent(of: Estimate) -> tuple[float, float, float]:
 
 
 def signed(percent: float) -> str:
-    """Whole percent with its sign; nothing has none.
+    """Whole percent with its sign, a real minus and no hyphen; nothing has none.
 
-    >>> signed(9.6), signed(-0.2)
-    ('+10', '0')
+    >>> signed(9.6), signed(-8.1), signed(-0.2)
+    ('+10', '−8', '0')
     """
-    return f"{percent:+.0f}" if abs(percent) >= LEAST_PERCENT else "0"
+    return f"{percent:+.0f}".replace("-", MINUS) if abs(percent) >= LEAST_PERCENT else "0"
