@@ -58,7 +58,10 @@ def _count(length: Length, _: Preferences) -> tuple[str, str]:
     """One source's count."""
     per_l, used = length.figure("per_l"), length.figure("used")
     head = "The lower count, planned on" if length.code == "planned-count" else "The higher count"
-    return head, f"{per_l:g} rolls a litre, less {used:g} used: {whole_rolls(length.estimate.value)}."
+    return (
+        head,
+        f"{to_step(per_l, 0.5):g} rolls a litre, less {used:g} used: {whole_rolls(length.estimate.value)}.",
+    )
 
 
 WORDS = WhyWords(

@@ -115,6 +115,21 @@ def test_a_fixer_by_two_counts() -> None:
     assert (5.0, 10.0, "sources") == (why.answer.low, why.answer.high, why.spread)
 
 
+@pytest.mark.parametrize(("parts", "per_l"), [(4.0, [20.0, 25.0]), (9.0, [10.0, 12.5]), (3.0, [20.0, 25.0])])
+def test_a_fixer_is_told_with_what_a_litre_of_it_takes(parts: float, per_l: list[float]) -> None:
+    """1+9 holds half the concentrate of 1+4 and takes half; a stronger bath takes no more."""
+    left = capacity_left([Fixed(6)], working_ml=500, water_parts=parts)
+    why = why_fixer_left(left, working_ml=500)
+
+    assert pytest.approx(per_l) == [one.figure("per_l") for one in why.lengths]
+    assert ("thinner" in why.lengths[0].figures[0].origin) == (parts > 4)
+    for one in why.lengths:
+        assert (
+            pytest.approx(one.figure("per_l") / 2 - 6, abs=1e-9) == one.estimate.value
+            or not one.estimate.value
+        )
+
+
 def test_contrast_comes_to_the_aim_where_the_time_does_what_was_printed() -> None:
     """The middle of the belief is the aim; the band holds it, and grows with roll, factor and thermometer."""
     why = explain(PLAN, "contrast")
